@@ -1,0 +1,2 @@
+export * from './parameters.ts';
+export * from './units.ts';
