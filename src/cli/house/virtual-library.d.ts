@@ -1,0 +1,4 @@
+declare module 'virtual:library' {
+  const library: ReturnType<typeof import('../library.ts')['loadLibrary']>;
+  export default library;
+}

@@ -1,0 +1,4 @@
+export { lanAddresses } from './addresses.ts';
+export { type ListenOptions, listenOnFreePort, parsePort } from './listen.ts';
+export { createPageServer, type PageServerOptions } from './page-server.ts';
+export { stopOnSignal } from './stop-on-signal.ts';

@@ -1,0 +1,27 @@
+import { join } from 'node:path';
+import { fileURLToPath } from 'node:url';
+import react from '@vitejs/plugin-react';
+import { defineConfig } from 'vite';
+import { libraryPlugin } from './src/cli/house/library-plugin.ts';
+
+const root = fileURLToPath(new URL('.', import.meta.url));
+
+export default defineConfig({
+  root: join(root, 'src/app'),
+  publicDir: join(root, 'assets'),
+  plugins: [react(), libraryPlugin(root)],
+  worker: { format: 'es', plugins: () => [libraryPlugin(root)] },
+  server: { fs: { allow: [root] } },
+  build: {
+    outDir: join(root, 'dist'),
+    emptyOutDir: true,
+    assetsDir: 'built',
+    // A font or picture inside the style sheet would be refused by the page's own rules.
+    assetsInlineLimit: 0,
+    manifest: true,
+    license: { fileName: 'licences.md' },
+    modulePreload: { polyfill: false },
+    target: 'es2022',
+    chunkSizeWarningLimit: 700,
+  },
+});

@@ -1,0 +1,19 @@
+import { fileURLToPath } from 'node:url';
+import { defineConfig } from 'vitest/config';
+import { libraryPlugin } from './src/cli/house/library-plugin.ts';
+
+const root = fileURLToPath(new URL('.', import.meta.url));
+
+export default defineConfig({
+  plugins: [libraryPlugin(root)],
+  test: {
+    include: ['tests/**/*.test.{ts,tsx}'],
+    exclude: ['tests/browser/**'],
+    environment: 'node',
+    env: { TZ: 'UTC' },
+    setupFiles: ['tests/house/silent-console.ts'],
+    restoreMocks: true,
+    // A hung test must end; a slow machine must not fail one.
+    testTimeout: 30_000,
+  },
+});
