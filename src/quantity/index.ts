@@ -1,2 +1,3 @@
+export * from './display.ts';
 export * from './parameters.ts';
 export * from './units.ts';

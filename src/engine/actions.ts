@@ -1,0 +1,36 @@
+/**
+ * What a person can do to a run. An action log is a list of these with their times;
+ * with the scenario and the seed it is the whole of a run.
+ */
+import { choice, flag, name, number, type ParameterTable, type Values } from '../quantity/index.ts';
+
+export const ACTION_TABLES = {
+  'call-for-heat': { on: flag('the burner switch on the panel') },
+  reset: { pressed: flag('the reset button; a deliberate reset is a press and a release') },
+  'reset-limits': { pressed: flag('the reset on the limits that latch: high limit, second water cut-off') },
+  'emergency-stop': { pressed: flag('the emergency stop; latched until released') },
+  supply: { on: flag('the mains isolator of the control panel') },
+  'set-load': { load: number('1', 0, 1, 'share of rated steam or heat taken by the plant') },
+  firing: {
+    mode: choice(['automatic', 'hand', 'low fire'], 'who sets the firing rate'),
+    rate: number('1', 0, 1, 'firing rate asked for by hand', 0),
+  },
+  'second-setpoint': { on: flag('the lower setpoint, by clock or contact') },
+  'turn-cock': {
+    cock: name('a manual cock of the gas train'),
+    opening: number('1', 0, 1, '0 shut, 1 fully open'),
+  },
+  'insert-fault': {
+    fault: name('a fault of the catalogue'),
+    severity: number('1', -1e9, 1e9, "in the fault's own unit"),
+  },
+  'clear-fault': { fault: name('a fault that stands') },
+} as const satisfies Record<string, ParameterTable>;
+
+export type ActionType = keyof typeof ACTION_TABLES;
+export type Action = {
+  [K in ActionType]: { readonly type: K } & Readonly<Values<(typeof ACTION_TABLES)[K]>>;
+}[ActionType];
+
+/** `t` in seconds from the start of the run; taken at the first step that is not before it. */
+export type TimedAction = { readonly t: number } & Action;

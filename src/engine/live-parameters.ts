@@ -1,0 +1,18 @@
+/**
+ * Copies every number, flag and word of `from` onto `onto`, in place.
+ *
+ * The plant's components hold on to their parameter objects, so a fault comes and goes
+ * by rewriting these, never by swapping them. Both sides must have the same shape.
+ */
+export function restoreInPlace<T extends object>(onto: T, from: T): void {
+  const target = onto as Record<string, unknown>;
+  const source = from as Record<string, unknown>;
+  for (const key of Object.keys(source)) {
+    const value = source[key];
+    if (typeof value === 'object' && value !== null) {
+      restoreInPlace(target[key] as object, value as object);
+    } else {
+      target[key] = value;
+    }
+  }
+}

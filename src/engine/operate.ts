@@ -1,0 +1,66 @@
+/** What an action of the log does to panel, cocks, load and faults. */
+import type { FaultSubject } from '../faults/index.ts';
+import type { Panel } from '../field/index.ts';
+import type { Action } from './actions.ts';
+import type { PlantState } from './plant-state.ts';
+import { insertFault, removeFault, rewriteLive, type StandingFaults } from './standing-faults.ts';
+
+export interface Operated {
+  readonly panel: Panel;
+  readonly plant: PlantState;
+  readonly faults: StandingFaults;
+}
+
+/** True when parameters changed, so that derived constants must be prepared anew. */
+export function operate(on: Operated, action: Action): boolean {
+  const { panel, plant, faults } = on;
+  switch (action.type) {
+    case 'call-for-heat':
+      panel.callForHeat = action.on;
+      return false;
+    case 'reset':
+      panel.resetPressed = action.pressed;
+      return false;
+    case 'reset-limits':
+      panel.limitResetPressed = action.pressed;
+      return false;
+    case 'emergency-stop':
+      panel.emergencyStopPressed = action.pressed;
+      return false;
+    case 'supply':
+      panel.supplyOn = action.on;
+      return false;
+    case 'second-setpoint':
+      panel.secondSetpoint = action.on;
+      return false;
+    case 'firing':
+      panel.firingMode = action.mode;
+      panel.handRate = action.rate;
+      return false;
+    case 'set-load':
+      plant.load = action.load;
+      return false;
+    case 'turn-cock':
+      turnCock(faults, action.cock, action.opening);
+      return true;
+    case 'insert-fault':
+      insertFault(faults, action.fault, action.severity);
+      return true;
+    case 'clear-fault':
+      return removeFault(faults, action.fault);
+  }
+}
+
+/** A hand on the cock undoes whatever an earlier hand left: a standing cock fault is gone with it. */
+function turnCock(faults: StandingFaults, id: string, opening: number): void {
+  setOpening(faults.sound, id, opening);
+  const at = faults.standing.findIndex((one) => one.fault === 'manual cock left part shut');
+  if (at >= 0) faults.standing.splice(at, 1);
+  rewriteLive(faults);
+}
+
+function setOpening(subject: FaultSubject, id: string, opening: number): void {
+  for (const edge of subject.gasTrain.edges) {
+    if (edge.kind === 'cock' && edge.id === id) edge.opening = opening;
+  }
+}

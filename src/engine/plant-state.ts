@@ -1,0 +1,232 @@
+/**
+ * The plant of a run: the physics of each component, put together and stepped in one order.
+ *
+ * Order of a step: gas train (against the furnace pressure of the step before), air path,
+ * flame (on the flows just found), furnace, vessel. The one-step-old couplings (furnace
+ * pressure to gas, gas temperatures and expansion to air) change by far less than one step
+ * resolves; halving the step is the proof.
+ */
+import type { FaultSubject } from '../faults/index.ts';
+import type { FieldOutputs } from '../field/index.ts';
+import { createRandom } from '../numeric/index.ts';
+import {
+  type AirPathState,
+  type AmbientState,
+  createAirPath,
+  createAmbient,
+  prepareAirPath,
+  prepareAmbient,
+  stepAirPath,
+} from '../plant/air/index.ts';
+import { createFlame, type FlameState, prepareFlame, stepFlame } from '../plant/flame/index.ts';
+import {
+  createFurnace,
+  describeFuel,
+  type FuelProperties,
+  type FurnaceState,
+  prepareFurnace,
+  stepFurnace,
+} from '../plant/furnace/index.ts';
+import {
+  createGasTrain,
+  describeMixture,
+  energise,
+  type GasTrain,
+  prepareGasTrain,
+  setBlade,
+  stepGasTrain,
+} from '../plant/gas/index.ts';
+import {
+  createVessel,
+  prepareVessel,
+  settleVessel,
+  stepVessel,
+  type VesselState,
+} from '../plant/vessel/index.ts';
+
+export interface PlantState {
+  readonly parameters: FaultSubject;
+  readonly ambient: AmbientState;
+  readonly gas: GasTrain;
+  readonly air: AirPathState;
+  readonly furnace: FurnaceState;
+  readonly flame: FlameState;
+  readonly vessel: VesselState;
+  readonly fuel: FuelProperties;
+  readonly places: GasPlaces;
+  /** Share of rated steam or heat taken. */
+  load: number;
+  upstreamOn: boolean;
+  downstreamOn: boolean;
+  ventOn: boolean;
+  pilotOn: boolean;
+}
+
+/** Where the engine reads and drives the gas train; −1 where the plant has no such place. */
+export interface GasPlaces {
+  readonly regulated: number;
+  readonly interspace: number;
+  readonly manifold: number;
+  readonly upstream: number;
+  readonly downstream: number;
+  readonly vent: number;
+  readonly pilot: number;
+  readonly control: number;
+  /** Edges that end in the furnace: the pilot's own, and all others. */
+  readonly pilotNozzle: number;
+  readonly mainNozzles: readonly number[];
+}
+
+export interface StartCondition {
+  readonly vesselGaugePa: number;
+  readonly levelM: number;
+  readonly load: number;
+}
+
+/** @param parameters kept, not copied: a fault changes them in place, then calls `preparePlant` */
+export function createPlant(
+  parameters: FaultSubject,
+  start: StartCondition,
+  seed: number,
+): PlantState {
+  const ambient = createAmbient(parameters.ambient);
+  const fuel = describeFuel(describeMixture(parameters.gasTrain.mixture));
+  const gas = createGasTrain(parameters.gasTrain, ambient.pressurePa);
+  const vessel = createVessel(parameters.vessel, ambient);
+  settleVessel(vessel, start.vesselGaugePa, start.levelM);
+  return {
+    parameters,
+    ambient,
+    gas,
+    air: createAirPath(parameters.airPath, ambient),
+    furnace: createFurnace(parameters.furnace, fuel, ambient),
+    flame: createFlame(
+      parameters.ignition,
+      parameters.flame,
+      fuel,
+      ambient,
+      createRandom(seed, 'plant.flame'),
+    ),
+    vessel,
+    fuel,
+    places: findPlaces(gas, parameters),
+    load: start.load,
+    upstreamOn: false,
+    downstreamOn: false,
+    ventOn: false,
+    pilotOn: false,
+  };
+}
+
+/** Derived constants of every component, after a change of a parameter; state untouched. */
+export function preparePlant(plant: PlantState): void {
+  prepareAmbient(plant.ambient);
+  Object.assign(plant.fuel, describeFuel(describeMixture(plant.parameters.gasTrain.mixture)));
+  prepareGasTrain(plant.gas);
+  prepareAirPath(plant.air);
+  prepareFurnace(plant.furnace);
+  prepareFlame(plant.flame);
+  prepareVessel(plant.vessel);
+}
+
+export function stepPlant(plant: PlantState, driven: FieldOutputs, stepS: number): void {
+  const { gas, air, furnace, flame, vessel, places } = plant;
+  if (driven.upstreamValve !== plant.upstreamOn) {
+    plant.upstreamOn = driven.upstreamValve;
+    if (places.upstream >= 0) energise(gas, places.upstream, driven.upstreamValve);
+  }
+  if (driven.downstreamValve !== plant.downstreamOn) {
+    plant.downstreamOn = driven.downstreamValve;
+    if (places.downstream >= 0) energise(gas, places.downstream, driven.downstreamValve);
+  }
+  if (driven.ventValve !== plant.ventOn) {
+    plant.ventOn = driven.ventValve;
+    if (places.vent >= 0) energise(gas, places.vent, driven.ventValve);
+  }
+  if (driven.pilotValve !== plant.pilotOn) {
+    plant.pilotOn = driven.pilotValve;
+    if (places.pilot >= 0) energise(gas, places.pilot, driven.pilotValve);
+  }
+  if (places.control >= 0) setBlade(gas, places.control, driven.fuelValveBladeDeg);
+  stepGasTrain(gas, air.furnaceGaugePa, plant.ambient.pressurePa, stepS);
+
+  const flow = gas.flowKgS;
+  const pilotGas = places.pilotNozzle < 0 ? 0 : (flow[places.pilotNozzle] as number);
+  let mainGas = 0;
+  for (const edge of places.mainNozzles) mainGas += flow[edge] as number;
+  const allGas = (pilotGas > 0 ? pilotGas : 0) + (mainGas > 0 ? mainGas : 0);
+
+  stepAirPath(
+    air,
+    driven.fanBackward ? -driven.fanRpm : driven.fanRpm,
+    driven.damperBladeDeg,
+    allGas,
+    furnace.gasTemperatureK,
+    furnace.flueTemperatureK,
+    furnace.productShare,
+    furnace.pulsePa,
+    stepS,
+  );
+  stepFlame(
+    flame,
+    driven.sparkW,
+    pilotGas,
+    mainGas,
+    air.airFlowKgS,
+    furnace.furnace.airKg,
+    furnace.refractoryTemperatureK,
+    furnace.selfIgnitionK,
+    furnace.flash,
+    stepS,
+  );
+  stepFurnace(
+    furnace,
+    air.airFlowKgS,
+    allGas,
+    flame.burntKgS,
+    flame.igniter,
+    vessel.waterTemperatureK,
+    stepS,
+  );
+  stepVessel(vessel, furnace.heatToWaterW, plant.load, stepS);
+}
+
+const PILOT_VALVE = 'pilot-valve';
+
+function findPlaces(gas: GasTrain, parameters: FaultSubject): GasPlaces {
+  const { edges } = parameters.gasTrain;
+  const edge = (id: string) => gas.edgeIds.indexOf(id);
+  const node = (id: string) => gas.nodeIds.indexOf(id);
+  const pilot = edge(PILOT_VALVE);
+  const behindPilot = pilot < 0 ? new Set<string>() : downstreamOf(parameters, PILOT_VALVE);
+  const nozzles = edges.flatMap((e, i) => (e.to === 'furnace' ? [i] : []));
+  return {
+    regulated: node('regulated'),
+    interspace: node('interspace'),
+    manifold: node('manifold'),
+    upstream: edge('upstream-valve'),
+    downstream: edge('downstream-valve'),
+    vent: edge('vent-valve'),
+    pilot,
+    control: edges.findIndex((e) => e.kind === 'control'),
+    pilotNozzle: nozzles.find((i) => behindPilot.has((edges[i] as { id: string }).id)) ?? -1,
+    mainNozzles: nozzles.filter((i) => !behindPilot.has((edges[i] as { id: string }).id)),
+  };
+}
+
+/** Ids of an edge and of all edges the gas can go through after it. */
+function downstreamOf(parameters: FaultSubject, id: string): Set<string> {
+  const { edges } = parameters.gasTrain;
+  const found = new Set([id]);
+  const points = new Set(edges.filter((e) => e.id === id).map((e) => e.to));
+  for (let grew = true; grew; ) {
+    grew = false;
+    for (const e of edges) {
+      if (found.has(e.id) || !points.has(e.from)) continue;
+      found.add(e.id);
+      points.add(e.to);
+      grew = true;
+    }
+  }
+  return found;
+}

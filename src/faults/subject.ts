@@ -1,0 +1,90 @@
+import type {
+  ClosedProofParameters,
+  ControlParameters,
+  DriveParameters,
+  FieldDevices,
+  FlameSensorParameters,
+  PressureSwitchParameters,
+  RelayParameters,
+  ServoParameters,
+  WaterCutOffParameters,
+} from '../field/index.ts';
+import type { AirPathParameters, AmbientParameters } from '../plant/air/index.ts';
+import type { FlameParameters, IgnitionParameters } from '../plant/flame/index.ts';
+import type { FurnaceParameters } from '../plant/furnace/index.ts';
+import type { GasEdgeParameters, GasTrainParameters } from '../plant/gas/index.ts';
+import type { VesselParameters } from '../plant/vessel/index.ts';
+
+/** Every parameter of a plant that a fault may change: the plant and the field, nothing else. */
+export interface FaultSubject {
+  readonly ambient: AmbientParameters;
+  readonly gasTrain: GasTrainParameters;
+  readonly airPath: AirPathParameters;
+  readonly furnace: FurnaceParameters;
+  readonly ignition: IgnitionParameters;
+  readonly flame: FlameParameters;
+  readonly vessel: VesselParameters;
+  readonly field: FieldDevices;
+  readonly control: ControlParameters;
+}
+
+type EdgeOf<K extends GasEdgeParameters['kind']> = Extract<GasEdgeParameters, { kind: K }>;
+
+/** The first edge of a kind, optionally by name; undefined where the plant has none. */
+export function edgeOf<K extends GasEdgeParameters['kind']>(
+  subject: FaultSubject,
+  kind: K,
+  id?: string,
+): EdgeOf<K> | undefined {
+  return subject.gasTrain.edges.find(
+    (edge): edge is EdgeOf<K> => edge.kind === kind && (id === undefined || edge.id === id),
+  );
+}
+
+export function relayOf(
+  subject: FaultSubject,
+  terminal: RelayParameters['terminal'],
+): RelayParameters | undefined {
+  return subject.field.relays.find((relay) => relay.terminal === terminal);
+}
+
+export function servoOf(
+  subject: FaultSubject,
+  moves: 'damper' | 'fuel valve',
+): ServoParameters | undefined {
+  return subject.field.servos.find((servo) => servo.moves.includes(moves));
+}
+
+export function switchOf(
+  subject: FaultSubject,
+  feeds: PressureSwitchParameters['feeds'],
+): PressureSwitchParameters | undefined {
+  return subject.field.switches.find((s) => s.feeds === feeds);
+}
+
+export function driveOf(subject: FaultSubject): DriveParameters | undefined {
+  return subject.field.drives[0];
+}
+
+export function sensorOf<K extends FlameSensorParameters['kind']>(
+  subject: FaultSubject,
+  kind: K,
+): Extract<FlameSensorParameters, { kind: K }> | undefined {
+  return subject.field.flameSensors.find(
+    (sensor): sensor is Extract<FlameSensorParameters, { kind: K }> => sensor.kind === kind,
+  );
+}
+
+export function closedProofOf(
+  subject: FaultSubject,
+  valve: ClosedProofParameters['valve'],
+): ClosedProofParameters | undefined {
+  return subject.field.closedProofs.find((proof) => proof.valve === valve);
+}
+
+export function cutOffOf(
+  subject: FaultSubject,
+  stands: WaterCutOffParameters['stands'],
+): WaterCutOffParameters | undefined {
+  return subject.field.waterCutOffs.find((cutOff) => cutOff.stands === stands);
+}
