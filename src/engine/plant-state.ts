@@ -175,7 +175,7 @@ export function stepPlant(plant: PlantState, driven: FieldOutputs, stepS: number
     air.airFlowKgS,
     furnace.furnace.airKg,
     furnace.refractoryTemperatureK,
-    furnace.selfIgnitionK,
+    furnace.wallIgnitionK,
     furnace.flash,
     stepS,
   );

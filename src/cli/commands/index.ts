@@ -1,0 +1,35 @@
+import { sayMessage } from '../../i18n/index.ts';
+import { nearest, phrase } from '../../scenario/index.ts';
+import { inQuotes, perhaps } from '../arguments.ts';
+import { type Outcome, refuse, succeed } from '../outcome.ts';
+import { check } from './check.ts';
+import { list } from './list.ts';
+import { run } from './run.ts';
+import { schema } from './schema.ts';
+
+const COMMANDS: ReadonlyMap<string, (words: readonly string[], root: string) => Outcome> = new Map([
+  ['run', run],
+  ['check', check],
+  ['list', list],
+  ['schema', schema],
+  ['help', () => succeed(sayMessage(phrase('cli.help')))],
+]);
+const CALLS_FOR_HELP: ReadonlySet<string> = new Set(['help', '--help', '-h']);
+
+/** @param root the folder of the project, where the shipped scenarios lie */
+export function runCommand(words: readonly string[], root: string): Outcome {
+  const [name, ...rest] = words;
+  if (name === undefined) return refuse(sayMessage(phrase('cli.help')));
+  if (CALLS_FOR_HELP.has(name) || rest.some((word) => word === '--help' || word === '-h')) {
+    return succeed(sayMessage(phrase('cli.help')));
+  }
+  const command = COMMANDS.get(name);
+  if (command !== undefined) return command(rest, root);
+  const known = [...COMMANDS.keys()];
+  const mistake = phrase('usage.unknown-command', {
+    found: inQuotes(name),
+    expected: phrase('expected.one-of', { words: known }),
+    perhaps: perhaps(nearest(name, known)),
+  });
+  return refuse(`${sayMessage(mistake)}\n${sayMessage(phrase('cli.see-help'))}`);
+}

@@ -1,0 +1,15 @@
+import { fileURLToPath } from 'node:url';
+import { runCommand } from './commands/index.ts';
+
+const ROOT = fileURLToPath(new URL('../../', import.meta.url));
+
+// A reader that has seen enough, such as `head`, closes the pipe: that is no failure.
+process.stdout.on('error', (error: NodeJS.ErrnoException) => {
+  if (error.code !== 'EPIPE') throw error;
+  process.exit(0);
+});
+
+const { exit, stdout, stderr } = runCommand(process.argv.slice(2), ROOT);
+process.exitCode = exit;
+if (stdout !== '') process.stdout.write(stdout);
+if (stderr !== '') process.stderr.write(stderr);

@@ -1,0 +1,89 @@
+/** What the command line says. */
+export const cli = {
+  'cli.help': `flamewright: a training simulator of a gas burner's safe start. Training values; not for
+commissioning or operating equipment.
+
+  flamewright run FILE|NAME [--seed N] [--until SECONDS] [--actions FILE] [--json]
+      runs a scenario headless and prints its timeline; with --json one event a line
+      --seed N           seed of all chance, a whole number from 0 to 4294967295
+      --until SECONDS    where the run ends; without it, where the scenario says
+      --actions FILE     what a person does: a list of {t, type, ...}, YAML or JSON
+  flamewright check FILE...
+      checks plants, profiles, scenarios and action logs, each mistake with its place
+  flamewright list plants|profiles|faults|scenarios [--json]
+  flamewright schema [FOLDER]
+      writes the JSON Schemas for editors, by default to scenarios/schema
+  flamewright help
+
+Exit code 0: it ran (a lockout is a result, not a failure). 2: bad input or usage.`,
+  'cli.see-help': 'flamewright help shows what can be asked.',
+
+  'usage.unknown-command': 'there is no command {found}; expected {expected}.{perhaps}',
+  'usage.unknown-option': '{command}: there is no option {found}; expected {expected}.{perhaps}',
+  'usage.no-options': '{command}: found {found}; this command has no options.',
+  'usage.option-twice': '{command}: the option {found} is given twice.',
+  'usage.option-without-value': '{command}: the option {found} needs a value after it: {expected}.',
+  'usage.option-with-value': '{command}: the option {found} takes no value.',
+  'usage.bad-value': '{command}: the option {option} has {found}; expected {expected}.',
+  'usage.missing-argument': '{command}: something is missing; expected {expected}.',
+  'usage.too-many-arguments': '{command}: {found} is one too many; expected {expected}.',
+  'usage.unknown-list': '{command}: there is no list of {found}; expected {expected}.{perhaps}',
+  'usage.unknown-scenario':
+    '{command}: there is no scenario and no file {found}; expected {expected}.{perhaps}',
+  'usage.not-a-scenario': '{command}: {found} is not a scenario.',
+  'usage.not-written': '{command}: {found} could not be written.',
+
+  'usage.expect.seconds': 'a number of seconds from 0 to {max}',
+  'usage.expect.seed': 'a whole number from 0 to {max}',
+  'usage.expect.file': 'the name of a file',
+  'usage.expect.run': 'one scenario, by name or as a file',
+  'usage.expect.check': 'one or more files',
+  'usage.expect.schema': 'at most one folder',
+  'usage.expect.nothing': 'nothing more',
+
+  'check.in-order': '{file}: in order ({kind})',
+  'kind.plant': 'plant',
+  'kind.profile': 'profile',
+  'kind.scenario': 'scenario',
+  'kind.action log': 'action log',
+  'schema.written': 'written: {file}',
+
+  'run.heading': '{title} ({id})',
+  'run.setting': 'plant {plant}, profile {profile}, seed {seed}; times in simulated seconds',
+  'run.caution': 'Caution: {caution}',
+  'event.step': 'step',
+  'event.proved': 'proved',
+  'event.lost': 'lost',
+  'event.command': 'command',
+  'event.lockout': 'LOCKOUT',
+  'event.reset': 'reset',
+  'event.action': 'action',
+  'event.fault': 'fault',
+  'event.end': 'end',
+  'event.command.text': '{device}: {to}',
+  'event.fault.on': '{fault}, {severity}',
+  'event.fault.off': '{fault}: gone',
+  'event.reset.text': 'reset number {count}',
+  'event.lockout.text': '{cause}, in {step}',
+  'event.lockout.waiting': 'Not met at that moment: {missing}.',
+  'event.end.text': '{step}, run {hash}',
+  'event.end.locked-out': 'lockout: {cause}, run {hash}',
+  'action.call-for-heat': 'call for heat {on}',
+  'action.reset': 'reset {pressed}',
+  'action.reset-limits': 'reset of the limits {pressed}',
+  'action.emergency-stop': 'emergency stop {pressed}',
+  'action.supply': 'panel isolator {on}',
+  'action.set-load': 'load to {load} %',
+  'action.firing': 'firing {mode}, {rate} %',
+  'action.second-setpoint': 'lower setpoint {on}',
+  'action.turn-cock': 'cock {cock} to {opening} % open',
+  'action.insert-fault': 'insert fault {fault}, {severity}',
+  'action.clear-fault': 'clear fault {fault}',
+  'action.on': 'on',
+  'action.off': 'off',
+  'action.pressed': 'pressed',
+  'action.released': 'released',
+
+  'list.severity': '{low} to {high}{unit}, {typical} is typical',
+  'list.empty': 'there are none',
+} as const;

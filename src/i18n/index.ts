@@ -1,0 +1,2 @@
+export * from './message.ts';
+export * from './say.ts';

@@ -1,0 +1,84 @@
+import { type AmbientState, GAS_CONSTANT } from '../air/index.ts';
+import type { FuelProperties } from './fuel-properties.ts';
+import { readCombustible, stepReadings } from './furnace-readings.ts';
+import { type FurnaceParameters, type FurnaceState, prepareFurnace } from './furnace-state.ts';
+import { createTank, type SpeciesAmounts, type TankState } from './tank.ts';
+
+export function createFurnace(
+  parameters: FurnaceParameters,
+  fuel: FuelProperties,
+  ambient: AmbientState,
+): FurnaceState {
+  const state: FurnaceState = {
+    parameters,
+    fuel,
+    ambient,
+    furnace: createTank(),
+    passes: createTank(),
+    gasTemperatureK: ambient.temperatureK,
+    refractoryTemperatureK: ambient.temperatureK,
+    flueTemperatureK: ambient.temperatureK,
+    heatToWaterW: 0,
+    heatReleaseW: 0,
+    furnaceCombustible: 0,
+    passCombustible: 0,
+    combustible: 0,
+    furnaceFuelShare: 0,
+    airChanges: 0,
+    flueOxygen: 0,
+    productShare: 0,
+    outflowKgS: 0,
+    pulsePa: 0,
+    puffIndex: 0,
+    puffPeakIndex: 0,
+    heldPuffIndex: 0,
+    flash: 0,
+    amounts: { fuelMolKg: 0, airMolKg: 0, productMolKg: 0 },
+    passSurvival: new Float64Array(0),
+    furnaceMolK: 0,
+    passMolK: 0,
+    volumePerMolK: 0,
+    burnS: 1,
+    selfIgnitionK: 0,
+    wallIgnitionK: 0,
+    specificHeat: 1005,
+    gasConductanceWK: 0,
+    slowCount: 0,
+  };
+  prepareFurnace(state);
+  fillFurnace(state, 0);
+  return state;
+}
+
+/** Fills both volumes with air of the surroundings that holds the given share of fuel by volume. */
+export function fillFurnace(state: FurnaceState, fuelShare: number): void {
+  const { ambient, amounts } = state;
+  state.gasTemperatureK = ambient.temperatureK;
+  state.flueTemperatureK = ambient.temperatureK;
+  const perVolume = ambient.pressurePa / (GAS_CONSTANT * ambient.temperatureK);
+  fillTank(state.furnace, perVolume, fuelShare, amounts);
+  fillTank(state.passes, perVolume, fuelShare, amounts);
+  readCombustible(state);
+  stepReadings(state, ambient.temperatureK, 0);
+}
+
+export function restartAirChanges(state: FurnaceState): void {
+  state.airChanges = 0;
+}
+
+export function restartPuff(state: FurnaceState): void {
+  state.puffPeakIndex = 0;
+}
+
+function fillTank(
+  tank: TankState,
+  amountPerVolume: number,
+  fuelShare: number,
+  amounts: SpeciesAmounts,
+): void {
+  const amount = amountPerVolume * tank.volumeM3;
+  tank.fuelKg = (fuelShare * amount) / amounts.fuelMolKg;
+  tank.airKg = ((1 - fuelShare) * amount) / amounts.airMolKg;
+  tank.productKg = 0;
+  tank.amountMol = amount;
+}

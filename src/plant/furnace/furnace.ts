@@ -1,0 +1,133 @@
+import { AIR_MOLAR_MASS } from '../air/index.ts';
+import { readCombustible, stepReadings } from './furnace-readings.ts';
+import type { FurnaceState } from './furnace-state.ts';
+import { stepVentedPressure } from './puff.ts';
+import { stepStrayFire } from './stray-fire.ts';
+import { drawBack, spill, stepTank, tankAmount, tankMass } from './tank.ts';
+
+/** Every tenth step: what changes slowly. */
+const SLOW_STEPS = 10;
+const NO_FUEL_KG = 1e-9;
+/** Below this velocity in the vents, and this pressure, the gas is taken to be at rest. */
+const QUIET_MS = 0.05;
+const QUIET_PA = 0.01;
+
+/**
+ * Gas, fire and heat of the furnace.
+ *
+ * Equation: each volume as stepTank; heat of the furnace gas as a well-stirred furnace,
+ *   m·c·dT/dt = ṁ·c̄·(T_air − T) + Q − h_w (T − T_water) − h_r (T − T_tiles), one linearly implicit
+ *   step; passes by effectiveness, refractory and flue by lags, ten times coarser.
+ * Fuel that did not burn in a flame gathers; it burns with the tank's own air when it is hot
+ *   enough, or as a puff when a flame or spark meets pockets that can burn.
+ * Valid for: flows of either sign; reverse air takes gas of the furnace with it.
+ * Left out: equilibrium chemistry (later: it enters at heatReleaseW and the species), fuel in the
+ *   air intake, heat of the pass gas itself.
+ *
+ * @param airKgS through the burner head, negative when pushed back
+ * @param gasKgS all fuel that enters, burnt or not
+ * @param burntKgS the part of it that burns in a flame
+ * @param igniter strength of what could light a mixture in the furnace, 0 to 1
+ * @param waterTemperatureK of the boiling water behind the walls
+ */
+export function stepFurnace(
+  state: FurnaceState,
+  airKgS: number,
+  gasKgS: number,
+  burntKgS: number,
+  igniter: number,
+  waterTemperatureK: number,
+  stepS: number,
+): void {
+  const { furnace, passes, amounts, parameters: p, fuel, ambient } = state;
+  const perS = 1 / stepS;
+  const airPerFuel = fuel.airPerFuelKgKg;
+
+  let stray = 0;
+  if (furnace.fuelKg + passes.fuelKg > NO_FUEL_KG) {
+    stray = stepStrayFire(state, igniter, stepS);
+  } else {
+    state.flash = 0;
+  }
+  const heatW = (burntKgS + stray) * fuel.lowerHeatingJKg;
+  state.heatReleaseW = heatW;
+
+  const gasK = state.gasTemperatureK;
+  const c = state.specificHeat;
+  const through = Math.max(airKgS, 0) + gasKgS;
+  const mass = tankMass(furnace);
+  const store = mass * c * perS;
+  const flow = through * c;
+  const tiles = p.refractoryConductanceWK;
+  const walls = state.gasConductanceWK;
+  const newK =
+    (store * gasK +
+      flow * ambient.temperatureK +
+      heatW +
+      walls * waterTemperatureK +
+      tiles * state.refractoryTemperatureK) /
+    (store + flow + walls + tiles);
+  state.gasTemperatureK = newK;
+
+  let airIn = airKgS * stepS;
+  let spiltMol = 0;
+  if (airIn < 0) {
+    const share = -airIn < mass ? -airIn / mass : 1;
+    spiltMol = share * tankAmount(furnace, amounts);
+    spill(furnace, share);
+    airIn = 0;
+  }
+  const burnt = burntKgS * stepS;
+  const inMol = airIn * amounts.airMolKg + gasKgS * stepS * amounts.fuelMolKg;
+  furnace.capacityMol = state.furnaceMolK / newK;
+  furnace.inFuelKg = gasKgS * stepS - burnt;
+  furnace.inAirKg = airIn - burnt * airPerFuel;
+  furnace.inProductKg = burnt * (1 + airPerFuel);
+  stepTank(furnace, amounts);
+  const lack = furnace.lackMol;
+  if (lack > 0) {
+    const behind = tankAmount(passes, amounts);
+    drawBack(passes, furnace, lack < behind ? lack / behind : 1);
+    furnace.amountMol += lack;
+  }
+  passes.capacityMol = (2 * state.passMolK) / (newK + state.flueTemperatureK);
+  passes.inFuelKg = furnace.outFuelKg;
+  passes.inAirKg = furnace.outAirKg;
+  passes.inProductKg = furnace.outProductKg;
+  stepTank(passes, amounts);
+  let out = passes.outFuelKg + passes.outAirKg + passes.outProductKg;
+  if (passes.lackMol > 0) {
+    const drawn = passes.lackMol * AIR_MOLAR_MASS;
+    passes.airKg += drawn;
+    out -= drawn;
+  }
+  state.outflowKgS = out * perS;
+  state.airChanges += inMol / (furnace.amountMol + passes.amountMol);
+
+  const expansionM3S =
+    (furnace.outMol + spiltMol - lack - inMol) * newK * state.volumePerMolK * perS;
+  if (Math.abs(expansionM3S) > QUIET_MS * p.ventAreaM2 || Math.abs(state.pulsePa) > QUIET_PA) {
+    const pulse = stepVentedPressure(
+      state.pulsePa,
+      expansionM3S,
+      furnace.volumeM3 + passes.volumeM3,
+      p.ventAreaM2,
+      mass / furnace.volumeM3,
+      ambient.pressurePa,
+      stepS,
+    );
+    state.pulsePa = pulse;
+    state.puffIndex = pulse > 0 ? pulse / p.casingStrengthPa : 0;
+    if (state.puffIndex > state.puffPeakIndex) state.puffPeakIndex = state.puffIndex;
+  } else {
+    state.pulsePa = 0;
+    state.puffIndex = 0;
+  }
+
+  if (furnace.fuelKg + passes.fuelKg > 0 || state.combustible > 0) readCombustible(state);
+  state.slowCount += 1;
+  if (state.slowCount >= SLOW_STEPS) {
+    state.slowCount = 0;
+    stepReadings(state, waterTemperatureK, SLOW_STEPS * stepS);
+  }
+}

@@ -1,0 +1,11 @@
+export { createSaturation, readSaturation, type Saturation } from './saturation.ts';
+export {
+  chillVessel,
+  createVessel,
+  prepareVessel,
+  settleVessel,
+  stepVessel,
+  type VesselParameters,
+  type VesselState,
+  vesselParameters,
+} from './vessel.ts';

@@ -1,0 +1,25 @@
+export { MAX_FILE_CHARACTERS, MAX_RUN_S, MAX_SEED } from './bounds.ts';
+export { checkExpectation } from './check-expectation.ts';
+export { kindOfText } from './file-kind.ts';
+export { type Checked, ISSUE_CODES, type Issue, phraseOfIssue } from './issue.ts';
+export { jsonSchemas } from './json-schemas.ts';
+export {
+  cardOf,
+  type LearnerLibrary,
+  type LearnerScenario,
+  learnerPart,
+  type ScenarioCard,
+} from './learner-part.ts';
+export {
+  buildLibrary,
+  EMPTY_LIBRARY,
+  type Library,
+  type LibraryFile,
+  readActionLog,
+} from './library.ts';
+export { nearest } from './nearest.ts';
+export { NOTHING_TO_ADD, type Phrase, phrase } from './phrase.ts';
+export { readYaml } from './read-yaml.ts';
+export type { Expectation, Scenario } from './scenario-schema.ts';
+export { schemaFromTable } from './schema-from-table.ts';
+export { type RunChoices, setupOf } from './setup-of.ts';
