@@ -7,7 +7,9 @@ import { choice, flag, name, number, type ParameterTable, type Values } from '..
 export const ACTION_TABLES = {
   'call-for-heat': { on: flag('the burner switch on the panel') },
   reset: { pressed: flag('the reset button; a deliberate reset is a press and a release') },
-  'reset-limits': { pressed: flag('the reset on the limits that latch: high limit, second water cut-off') },
+  'reset-limits': {
+    pressed: flag('the reset on the limits that latch: high limit, second water cut-off'),
+  },
   'emergency-stop': { pressed: flag('the emergency stop; latched until released') },
   supply: { on: flag('the mains isolator of the control panel') },
   'set-load': { load: number('1', 0, 1, 'share of rated steam or heat taken by the plant') },

@@ -73,11 +73,7 @@ export function inputReadings(
     waterAboveSecond: level('second'),
     highLimitMade: pressure('highLimitMade', 'vessel.pressure', 'vessel pressure'),
     furnacePressureInBand: pressure('furnacePressureInBand', 'furnace.pressure', 'air pressure'),
-    gasPressureAboveLow: pressure(
-      'gasPressureAboveLow',
-      'gas.regulated.pressure',
-      'gas pressure',
-    ),
+    gasPressureAboveLow: pressure('gasPressureAboveLow', 'gas.regulated.pressure', 'gas pressure'),
     gasPressureBelowHigh: pressure(
       'gasPressureBelowHigh',
       'gas.regulated.pressure',

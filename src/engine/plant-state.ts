@@ -11,6 +11,7 @@ import type { FieldOutputs } from '../field/index.ts';
 import { createRandom } from '../numeric/index.ts';
 import {
   type AirPathState,
+  type AirSurroundings,
   type AmbientState,
   createAirPath,
   createAmbient,
@@ -18,11 +19,18 @@ import {
   prepareAmbient,
   stepAirPath,
 } from '../plant/air/index.ts';
-import { createFlame, type FlameState, prepareFlame, stepFlame } from '../plant/flame/index.ts';
+import {
+  createFlame,
+  type FlameFeed,
+  type FlameState,
+  prepareFlame,
+  stepFlame,
+} from '../plant/flame/index.ts';
 import {
   createFurnace,
   describeFuel,
   type FuelProperties,
+  type FurnaceFeed,
   type FurnaceState,
   prepareFurnace,
   stepFurnace,
@@ -54,6 +62,9 @@ export interface PlantState {
   readonly vessel: VesselState;
   readonly fuel: FuelProperties;
   readonly places: GasPlaces;
+  readonly airAround: AirSurroundings;
+  readonly flameFeed: FlameFeed;
+  readonly furnaceFeed: FurnaceFeed;
   /** Share of rated steam or heat taken. */
   load: number;
   upstreamOn: boolean;
@@ -110,6 +121,26 @@ export function createPlant(
     vessel,
     fuel,
     places: findPlaces(gas, parameters),
+    airAround: {
+      shaftSpeedRpm: 0,
+      bladeDeg: 0,
+      fuelKgS: 0,
+      furnaceTemperatureK: 0,
+      flueTemperatureK: 0,
+      productShare: 0,
+      pulsePa: 0,
+    },
+    flameFeed: {
+      sparkW: 0,
+      pilotGasKgS: 0,
+      mainGasKgS: 0,
+      airKgS: 0,
+      furnaceAirKg: 0,
+      refractoryTemperatureK: 0,
+      wallIgnitionK: 0,
+      flash: 0,
+    },
+    furnaceFeed: { airKgS: 0, gasKgS: 0, burntKgS: 0, igniter: 0, waterTemperatureK: 0 },
     load: start.load,
     upstreamOn: false,
     downstreamOn: false,
@@ -156,38 +187,32 @@ export function stepPlant(plant: PlantState, driven: FieldOutputs, stepS: number
   for (const edge of places.mainNozzles) mainGas += flow[edge] as number;
   const allGas = (pilotGas > 0 ? pilotGas : 0) + (mainGas > 0 ? mainGas : 0);
 
-  stepAirPath(
-    air,
-    driven.fanBackward ? -driven.fanRpm : driven.fanRpm,
-    driven.damperBladeDeg,
-    allGas,
-    furnace.gasTemperatureK,
-    furnace.flueTemperatureK,
-    furnace.productShare,
-    furnace.pulsePa,
-    stepS,
-  );
-  stepFlame(
-    flame,
-    driven.sparkW,
-    pilotGas,
-    mainGas,
-    air.airFlowKgS,
-    furnace.furnace.airKg,
-    furnace.refractoryTemperatureK,
-    furnace.wallIgnitionK,
-    furnace.flash,
-    stepS,
-  );
-  stepFurnace(
-    furnace,
-    air.airFlowKgS,
-    allGas,
-    flame.burntKgS,
-    flame.igniter,
-    vessel.waterTemperatureK,
-    stepS,
-  );
+  const { airAround, flameFeed, furnaceFeed } = plant;
+  airAround.shaftSpeedRpm = driven.fanBackward ? -driven.fanRpm : driven.fanRpm;
+  airAround.bladeDeg = driven.damperBladeDeg;
+  airAround.fuelKgS = allGas;
+  airAround.furnaceTemperatureK = furnace.gasTemperatureK;
+  airAround.flueTemperatureK = furnace.flueTemperatureK;
+  airAround.productShare = furnace.productShare;
+  airAround.pulsePa = furnace.pulsePa;
+  stepAirPath(air, airAround, stepS);
+
+  flameFeed.sparkW = driven.sparkW;
+  flameFeed.pilotGasKgS = pilotGas;
+  flameFeed.mainGasKgS = mainGas;
+  flameFeed.airKgS = air.airFlowKgS;
+  flameFeed.furnaceAirKg = furnace.furnace.airKg;
+  flameFeed.refractoryTemperatureK = furnace.refractoryTemperatureK;
+  flameFeed.wallIgnitionK = furnace.wallIgnitionK;
+  flameFeed.flash = furnace.flash;
+  stepFlame(flame, flameFeed, stepS);
+
+  furnaceFeed.airKgS = air.airFlowKgS;
+  furnaceFeed.gasKgS = allGas;
+  furnaceFeed.burntKgS = flame.burntKgS;
+  furnaceFeed.igniter = flame.igniter;
+  furnaceFeed.waterTemperatureK = vessel.waterTemperatureK;
+  stepFurnace(furnace, furnaceFeed, stepS);
   stepVessel(vessel, furnace.heatToWaterW, plant.load, stepS);
 }
 

@@ -23,7 +23,6 @@ import {
   createField,
   createReadings,
   driveField,
-
   type FieldReadings,
   prepareField,
   readField,
@@ -31,12 +30,17 @@ import {
 } from '../field/index.ts';
 import { addNumbers, addText, createHash, digest } from '../numeric/index.ts';
 import type { Action, TimedAction } from './actions.ts';
-import { type ChannelInfo, channelsOf, type LogicWords, movingPlaces, writeFrame } from './channels.ts';
+import {
+  type ChannelInfo,
+  channelsOf,
+  type LogicWords,
+  movingPlaces,
+  writeFrame,
+} from './channels.ts';
 import { noteCommands, noteInputs } from './note-changes.ts';
 import type { RunEvent } from './events.ts';
 import {
   createFrameStore,
-
   firstFrame,
   frameAt,
   lastChunk,
@@ -54,7 +58,6 @@ import {
   nextSpellMs,
   removeFault,
   type StandingFault,
-
 } from './standing-faults.ts';
 
 export const STEP_MS = 10;
@@ -372,4 +375,3 @@ function gatherReadings(plant: PlantState, readings: FieldReadings): void {
   readings.sparkW = flame.sparkW;
   readings.furnaceK = furnace.gasTemperatureK;
 }
-

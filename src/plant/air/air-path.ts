@@ -68,6 +68,24 @@ export interface AirPathState {
   settled: boolean;
 }
 
+/** What drives the air, written by the engine each step: kept and refilled, so nothing is made anew. */
+export interface AirSurroundings {
+  /** Of the fan; negative when it turns the wrong way round. */
+  shaftSpeedRpm: number;
+  /** Damper blade, 0 shut to 90 open. */
+  bladeDeg: number;
+  /** Gas that joins the air in the furnace. */
+  fuelKgS: number;
+  /** Gas leaving the furnace. */
+  furnaceTemperatureK: number;
+  /** Gas in the stack. */
+  flueTemperatureK: number;
+  /** Share by mass of burnt gas (products of just enough air) in the flue. */
+  productShare: number;
+  /** Furnace pressure made by gas that is expanding or shrinking just now. */
+  pulsePa: number;
+}
+
 const RPM_TO_RAD_S = Math.PI / 30;
 /** A change of gas temperature that moves no recorded quantity by 1e-3 of itself. */
 const TEMPERATURE_NOTICED_K = 0.25;
@@ -160,26 +178,10 @@ export function prepareAirPath(state: AirPathState): void {
  * Valid for: incompressible air, all flows of either sign; a fan at rest or turning backwards.
  * Left out: heating of the air by the fan, leaks of casings, wind.
  * Source: one-dimensional unsteady Bernoulli equation along a line of lumped losses.
- *
- * @param shaftSpeedRpm of the fan; negative when it turns the wrong way round
- * @param bladeDeg damper blade, 0 shut to 90 open
- * @param fuelKgS gas that joins the air in the furnace
- * @param furnaceTemperatureK gas leaving the furnace
- * @param flueTemperatureK gas in the stack
- * @param productShare share by mass of burnt gas (products of just enough air) in the flue
- * @param pulsePa furnace pressure made by gas that is expanding or shrinking just now
  */
-export function stepAirPath(
-  state: AirPathState,
-  shaftSpeedRpm: number,
-  bladeDeg: number,
-  fuelKgS: number,
-  furnaceTemperatureK: number,
-  flueTemperatureK: number,
-  productShare: number,
-  pulsePa: number,
-  stepS: number,
-): void {
+export function stepAirPath(state: AirPathState, around: AirSurroundings, stepS: number): void {
+  const { shaftSpeedRpm, bladeDeg, fuelKgS, flueTemperatureK, productShare, pulsePa } = around;
+  const { furnaceTemperatureK } = around;
   const passK = 0.5 * (furnaceTemperatureK + flueTemperatureK);
   if (
     Math.abs(passK - state.hotTemperatureK) > TEMPERATURE_NOTICED_K ||

@@ -1,6 +1,7 @@
 export {
   type AirPathParameters,
   type AirPathState,
+  type AirSurroundings,
   createAirPath,
   prepareAirPath,
   stepAirPath,

@@ -30,6 +30,25 @@ const LEAST_MEETING = 0.15;
 const LEAST_AIR_KGS = 1e-6;
 const RICHEST = 9;
 
+/** What a flame is fed with, written by the engine each step. */
+export interface FlameFeed {
+  /** Power the transformer puts to the electrode. */
+  sparkW: number;
+  /** Gas that leaves each nozzle. */
+  pilotGasKgS: number;
+  mainGasKgS: number;
+  /** Air through the burner head. */
+  airKgS: number;
+  /** Air that is in the furnace. */
+  furnaceAirKg: number;
+  /** Of throat and tiles. */
+  refractoryTemperatureK: number;
+  /** Temperature from which tiles light fresh gas. */
+  wallIgnitionK: number;
+  /** Flame crossing the furnace from a mixture that gathered, 0 to 1. */
+  flash: number;
+}
+
 /**
  * Spark, kernel, pilot and main flame.
  *
@@ -45,27 +64,10 @@ const RICHEST = 9;
  * Left out: flash-back, flame noise, swirl, vitiated air (a furnace full of burnt gas).
  * Source: blow-off by chemical against flow time after E. E. Zukoski and F. E. Marble; φ² of
  *   burning velocity after A. H. Lefebvre, Gas Turbine Combustion; constants chosen here.
- *
- * @param sparkW power the transformer puts to the electrode
- * @param pilotGasKgS, mainGasKgS gas that leaves each nozzle
- * @param airKgS through the burner head
- * @param furnaceAirKg air that is in the furnace
- * @param refractoryTemperatureK of throat and tiles
- * @param wallIgnitionK temperature from which tiles light fresh gas
- * @param flash flame crossing the furnace from a mixture that gathered, 0 to 1
  */
-export function stepFlame(
-  state: FlameState,
-  sparkW: number,
-  pilotGasKgS: number,
-  mainGasKgS: number,
-  airKgS: number,
-  furnaceAirKg: number,
-  refractoryTemperatureK: number,
-  wallIgnitionK: number,
-  flash: number,
-  stepS: number,
-): void {
+export function stepFlame(state: FlameState, feed: FlameFeed, stepS: number): void {
+  const { sparkW, pilotGasKgS, mainGasKgS, airKgS, furnaceAirKg } = feed;
+  const { refractoryTemperatureK, wallIgnitionK, flash } = feed;
   state.sparkW = sparkW * state.jumpShare;
   const pilotGas = pilotGasKgS > NO_GAS_KGS ? pilotGasKgS : 0;
   const mainGas = mainGasKgS > NO_GAS_KGS ? mainGasKgS : 0;

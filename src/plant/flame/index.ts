@@ -3,7 +3,7 @@ export {
   burningVelocityTable,
   readBurningVelocity,
 } from './burning-velocity.ts';
-export { stepFlame } from './flame.ts';
+export { type FlameFeed, stepFlame } from './flame.ts';
 export {
   createFlame,
   type FlameParameters,

@@ -12,6 +12,20 @@ const NO_FUEL_KG = 1e-9;
 const QUIET_MS = 0.05;
 const QUIET_PA = 0.01;
 
+/** What enters the furnace and what could light it, written by the engine each step. */
+export interface FurnaceFeed {
+  /** Through the burner head, negative when pushed back. */
+  airKgS: number;
+  /** All fuel that enters, burnt or not. */
+  gasKgS: number;
+  /** The part of it that burns in a flame. */
+  burntKgS: number;
+  /** Strength of what could light a mixture in the furnace, 0 to 1. */
+  igniter: number;
+  /** Of the boiling water behind the walls. */
+  waterTemperatureK: number;
+}
+
 /**
  * Gas, fire and heat of the furnace.
  *
@@ -23,22 +37,9 @@ const QUIET_PA = 0.01;
  * Valid for: flows of either sign; reverse air takes gas of the furnace with it.
  * Left out: equilibrium chemistry (later: it enters at heatReleaseW and the species), fuel in the
  *   air intake, heat of the pass gas itself.
- *
- * @param airKgS through the burner head, negative when pushed back
- * @param gasKgS all fuel that enters, burnt or not
- * @param burntKgS the part of it that burns in a flame
- * @param igniter strength of what could light a mixture in the furnace, 0 to 1
- * @param waterTemperatureK of the boiling water behind the walls
  */
-export function stepFurnace(
-  state: FurnaceState,
-  airKgS: number,
-  gasKgS: number,
-  burntKgS: number,
-  igniter: number,
-  waterTemperatureK: number,
-  stepS: number,
-): void {
+export function stepFurnace(state: FurnaceState, feed: FurnaceFeed, stepS: number): void {
+  const { airKgS, gasKgS, burntKgS, igniter, waterTemperatureK } = feed;
   const { furnace, passes, amounts, parameters: p, fuel, ambient } = state;
   const perS = 1 / stepS;
   const airPerFuel = fuel.airPerFuelKgKg;

@@ -149,8 +149,7 @@ function setStart(train: GasTrain, ambientPa: number): void {
     pressureGaugePa[i] = startGaugePa;
     absolutePa[i] = ambientPa + startGaugePa;
   }
-  absolutePa[train.nodeCount + BOUNDARIES.length] =
-    ambientPa + parameters.supply.pressureGaugePa;
+  absolutePa[train.nodeCount + BOUNDARIES.length] = ambientPa + parameters.supply.pressureGaugePa;
   let regulator = 0;
   parameters.edges.forEach((edge, e) => {
     if (edge.kind === 'shutoff') train.stem[e] = edge.normallyOpen ? edge.stuckShutFraction : 0;

@@ -1,10 +1,4 @@
-import {
-  flag,
-  number,
-  type ParameterTable,
-  series,
-  type Values,
-} from '../../quantity/index.ts';
+import { flag, number, type ParameterTable, series, type Values } from '../../quantity/index.ts';
 
 const AREA_DOC = 'effective area, discharge coefficient times opening,';
 const LEAK_DOC = 'gas past the shut seat at 100 mbar, at 15 °C and 1013.25 mbar';
@@ -31,7 +25,13 @@ export const regulatorParameters = {
   setpointPa: number('Pa', 100, 500000, 'outlet gauge pressure at which the plug reaches its seat'),
   droopPa: number('Pa', 10, 100000, 'fall of the outlet pressure over the full stroke'),
   lockUpPa: number('Pa', 1, 50000, 'rise above the setpoint that presses the seat tight', 200),
-  frictionPa: number('Pa', 0, 20000, 'change of outlet pressure that friction of the stem swallows', 0),
+  frictionPa: number(
+    'Pa',
+    0,
+    20000,
+    'change of outlet pressure that friction of the stem swallows',
+    0,
+  ),
   lagS: number('s', 0, 10, 'each of the two lags of the diaphragm, breather clear', 0.003),
   breatherBlockedFraction: number('1', 0, 0.999, 'share of the breather that is closed', 0),
   diaphragmVolumeDm3: number('dm³', 0, 10, 'gas moved by the diaphragm over the full stroke', 0.5),

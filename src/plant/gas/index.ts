@@ -1,3 +1,4 @@
+export { createGasTrain } from './create.ts';
 export {
   cockParameters,
   controlParameters,
@@ -16,8 +17,9 @@ export {
   mixtureParameters,
 } from './mixture.ts';
 export { conductanceOf, type NozzleCurve, nozzleFlow, prepareNozzle } from './nozzle.ts';
-export { leakAreaForFlow, SEAT_LEAK_TEST_PA, SOUND_SEAT_LEAK_DM3_H } from './seat-leak.ts';
 export { energise, prepareGasTrain, setBlade } from './prepare.ts';
+export { leakAreaForFlow, SEAT_LEAK_TEST_PA, SOUND_SEAT_LEAK_DM3_H } from './seat-leak.ts';
+export { stepGasTrain } from './step.ts';
 export {
   checkGasTrain,
   type GasNodeParameters,
@@ -28,6 +30,4 @@ export {
   gasSupplyParameters,
   gasTrainNumbers,
 } from './train-parameters.ts';
-export { stepGasTrain } from './step.ts';
 export { findEdge, findNode, type GasTrain, gasContentsKg } from './train-state.ts';
-export { createGasTrain } from './create.ts';

@@ -91,8 +91,7 @@ function moveTo(train: GasTrain, change: Float64Array, ambientPa: number): numbe
   displaceGas(train);
   let error = 0;
   for (let i = 0; i < nodeCount; i++) {
-    const net =
-      (rhs[i] as number) - ((capacityKgPa[i] as number) * (change[i] as number)) / solveS;
+    const net = (rhs[i] as number) - ((capacityKgPa[i] as number) * (change[i] as number)) / solveS;
     rhs[i] = net;
     error += net * net;
   }

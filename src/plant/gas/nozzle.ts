@@ -89,9 +89,7 @@ export function evaluateNozzle(
   } else {
     const x2 = x * x;
     const q =
-      curve.q0 +
-      curve.q1 * x +
-      x2 * (curve.q2 + curve.q3 * x + x2 * (curve.q4 + curve.q5 * x));
+      curve.q0 + curve.q1 * x + x2 * (curve.q2 + curve.q3 * x + x2 * (curve.q4 + curve.q5 * x));
     if (dropPa < SMOOTHING_PA) {
       const t = dropPa / SMOOTHING_PA;
       const root = Math.sqrt(upPa * SMOOTHING_PA * q);
@@ -100,9 +98,7 @@ export function evaluateNozzle(
       upSlope = downSlope;
     } else {
       const qSlope =
-        curve.q1 +
-        2 * curve.q2 * x +
-        x2 * (3 * curve.q3 + 4 * curve.q4 * x + 5 * curve.q5 * x2);
+        curve.q1 + 2 * curve.q2 * x + x2 * (3 * curve.q3 + 4 * curve.q4 * x + 5 * curve.q5 * x2);
       const root = Math.sqrt(x * q);
       flow = upPa * root;
       downSlope = Math.max(0, (q + x * qSlope) / (2 * root));

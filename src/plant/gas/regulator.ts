@@ -125,8 +125,7 @@ export function aimRegulator(bank: RegulatorBank, k: number, outletGaugePa: numb
     rampSlope(away - friction, CORNER_STROKE) + rampSlope(-away - friction, CORNER_STROKE);
   const stroke =
     lowest + rampOver(free - lowest, CORNER_STROKE) - rampOver(free - 1, CORNER_STROKE);
-  const within =
-    rampSlope(free - lowest, CORNER_STROKE) - rampSlope(free - 1, CORNER_STROKE);
+  const within = rampSlope(free - lowest, CORNER_STROKE) - rampSlope(free - 1, CORNER_STROKE);
   bank.aim[k] = stroke;
   bank.slope[k] = share * share * perDroop * moving * within;
   bank.gain[k] = (bank.fullConductance[k] as number) * rampSlope(stroke, -lowest);

@@ -1,8 +1,4 @@
-import {
-  describeMixture,
-  type MixtureParameters,
-  REFERENCE_PRESSURE_PA,
-} from './mixture.ts';
+import { describeMixture, type MixtureParameters, REFERENCE_PRESSURE_PA } from './mixture.ts';
 import { conductanceOf, nozzleFlow, prepareNozzle } from './nozzle.ts';
 
 /** Pressure difference at which every seat leak of the parameters is stated, Pa. */

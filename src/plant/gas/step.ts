@@ -6,7 +6,7 @@ import {
   setRegulator,
   setSlopes,
 } from './balance.ts';
-import { coast, finish, isJump, mayCoast, setConductance } from './coast.ts';
+import { COAST_THETA, coast, finish, isJump, mayCoast, setConductance } from './coast.ts';
 import { solveByNewton } from './newton.ts';
 import { aimRegulator, regulatorConductance, setRegulatorStep } from './regulator.ts';
 import { type GasTrain, MOVED } from './train-state.ts';
@@ -56,16 +56,19 @@ export function stepGasTrain(
   train.stepS = stepS;
   moveBoundaries(train, furnaceGaugePa, ambientPa);
   let count = train.calmSteps >= CALM_STEPS ? train.longestCoast : 1;
-  if (count > 1 && !solveFor(train, ambientPa, count * stepS)) {
+  let steps = count > 1 ? COAST_THETA * count : 1;
+  if (count > 1 && !solveFor(train, ambientPa, steps * stepS)) {
     lineariseAll(train);
     train.calmSteps = -TRY_AGAIN_STEPS;
     count = 1;
+    steps = 1;
   }
   if (count === 1 && !solveFor(train, ambientPa, stepS)) {
     solveByNewton(train, ambientPa);
     train.calmSteps = Math.min(0, train.calmSteps);
   }
-  finish(train, ambientPa, count);
+  finish(train, ambientPa, steps);
+  train.coastLeft = count - 1;
 }
 
 /** Solves for a time; false when the linearisation did not hold over it. */
@@ -158,9 +161,7 @@ function solveOnce(train: GasTrain, ambientPa: number): boolean {
     const byFrom = delta[a] as number;
     const byTo = delta[b] as number;
     const flow =
-      (baseFlow[e] as number) +
-      (fromSlope[e] as number) * byFrom -
-      (toSlope[e] as number) * byTo;
+      (baseFlow[e] as number) + (fromSlope[e] as number) * byFrom - (toSlope[e] as number) * byTo;
     if (Math.abs(flow - (flowKgS[e] as number)) > calmKgS) calm = false;
     flowKgS[e] = flow;
     const fromPa = (absolutePa[a] as number) + byFrom;
@@ -185,8 +186,7 @@ function checkRegulators(train: GasTrain, ambientPa: number): boolean {
     const e = regulators.edge[k] as number;
     const outlet = to[e] as number;
     const delta = tree.delta[outlet] as number;
-    linearStroke[k] =
-      (regulators.aim[k] as number) - (train.regulatorSlope[k] as number) * delta;
+    linearStroke[k] = (regulators.aim[k] as number) - (train.regulatorSlope[k] as number) * delta;
     aimRegulator(regulators, k, (absolutePa[outlet] as number) + delta - ambientPa);
     const backwards = (train.pointUnitFlow[e] as number) < 0;
     train.conductance[e] = regulatorConductance(regulators, k, backwards);
@@ -200,8 +200,10 @@ function isOff(train: GasTrain, e: number): boolean {
   const { absolutePa, from, to, tree } = train;
   const a = from[e] as number;
   const b = to[e] as number;
-  const byFrom = (absolutePa[a] as number) + (tree.delta[a] as number) - (train.pointFromPa[e] as number);
-  const byTo = (absolutePa[b] as number) + (tree.delta[b] as number) - (train.pointToPa[e] as number);
+  const byFrom =
+    (absolutePa[a] as number) + (tree.delta[a] as number) - (train.pointFromPa[e] as number);
+  const byTo =
+    (absolutePa[b] as number) + (tree.delta[b] as number) - (train.pointToPa[e] as number);
   const curve =
     (train.conductance[e] as number) *
     ((train.pointUnitFlow[e] as number) +
@@ -213,4 +215,3 @@ function isOff(train: GasTrain, e: number): boolean {
     error > CLOSE_SHARE * Math.abs(curve)
   );
 }
-

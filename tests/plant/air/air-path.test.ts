@@ -74,7 +74,20 @@ describe('air path', () => {
   it('stands still with a cold stack and no fan, and draws when the stack is hot', () => {
     const air = blow(dairyAirPath(), 0, 90);
     expect(Math.abs(air.airFlowKgS)).toBeLessThan(1e-6);
-    for (let i = 0; i < 1000; i++) stepAirPath(air, 0, 90, 0, 460, 460, 0, 0, 0.01);
+    for (let i = 0; i < 1000; i++)
+      stepAirPath(
+        air,
+        {
+          shaftSpeedRpm: 0,
+          bladeDeg: 90,
+          fuelKgS: 0,
+          furnaceTemperatureK: 460,
+          flueTemperatureK: 460,
+          productShare: 0,
+          pulsePa: 0,
+        },
+        0.01,
+      );
     expect(air.airFlowKgS).toBeGreaterThan(0.1);
     expect(air.furnaceGaugePa).toBeLessThan(0);
     expect(air.draughtPa).toBeGreaterThan(0);
@@ -139,7 +152,20 @@ describe('air path', () => {
     const air = blow(dairyAirPath(), PURGE_RPM, 90);
     const cold = air.airFlowKgS;
     const coldPa = air.furnaceGaugePa;
-    for (let i = 0; i < 1000; i++) stepAirPath(air, PURGE_RPM, 90, 0.12, 1320, 500, 0.85, 0, 0.01);
+    for (let i = 0; i < 1000; i++)
+      stepAirPath(
+        air,
+        {
+          shaftSpeedRpm: PURGE_RPM,
+          bladeDeg: 90,
+          fuelKgS: 0.12,
+          furnaceTemperatureK: 1320,
+          flueTemperatureK: 500,
+          productShare: 0.85,
+          pulsePa: 0,
+        },
+        0.01,
+      );
     expect(air.airFlowKgS).toBeLessThan(cold);
     expect(air.furnaceGaugePa).toBeGreaterThan(1.5 * coldPa);
     expect(air.furnaceGaugePa).toBeLessThan(500);

@@ -53,7 +53,19 @@ export function blow(
 ): AirPathState {
   const coldK = air.ambient.temperatureK;
   for (let i = 0; i < seconds * 100; i++) {
-    stepAirPath(air, shaftSpeedRpm, bladeDeg, 0, coldK, coldK, 0, pulsePa, 0.01);
+    stepAirPath(
+      air,
+      {
+        shaftSpeedRpm,
+        bladeDeg,
+        fuelKgS: 0,
+        furnaceTemperatureK: coldK,
+        flueTemperatureK: coldK,
+        productShare: 0,
+        pulsePa,
+      },
+      0.01,
+    );
   }
   return air;
 }

@@ -72,7 +72,20 @@ export function feed(
   const { furnaceAir = 10, tilesK = 300, flash = 0 } = flows;
   const steps = Math.round(seconds / STEP_S);
   for (let i = 0; i < steps; i++) {
-    stepFlame(state, spark, pilot, main, air, furnaceAir, tilesK, 1033, flash, STEP_S);
+    stepFlame(
+      state,
+      {
+        sparkW: spark,
+        pilotGasKgS: pilot,
+        mainGasKgS: main,
+        airKgS: air,
+        furnaceAirKg: furnaceAir,
+        refractoryTemperatureK: tilesK,
+        wallIgnitionK: 1033,
+        flash,
+      },
+      STEP_S,
+    );
     if (done(state)) return (i + 1) * STEP_S;
   }
   return seconds;

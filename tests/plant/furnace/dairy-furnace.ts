@@ -41,7 +41,11 @@ export function runFurnace(
 ): FurnaceState {
   const { air, gas = 0, burnt = 0, igniter = 0, waterK = 465 } = flows;
   for (let i = 0; i < Math.round(seconds * 100); i++) {
-    stepFurnace(furnace, air, gas, burnt, igniter, waterK, 0.01);
+    stepFurnace(
+      furnace,
+      { airKgS: air, gasKgS: gas, burntKgS: burnt, igniter, waterTemperatureK: waterK },
+      0.01,
+    );
   }
   return furnace;
 }

@@ -61,7 +61,11 @@ describe('balance', () => {
           // As the flame does, burn no more than the air that comes in allows.
           const burnt = Math.min(gas * burntShare, Math.max(0, air) / state.fuel.airPerFuelKgKg);
           for (let i = 0; i < 200; i++) {
-            stepFurnace(state, air, gas, burnt, igniter, 465, 0.01);
+            stepFurnace(
+              state,
+              { airKgS: air, gasKgS: gas, burntKgS: burnt, igniter, waterTemperatureK: 465 },
+              0.01,
+            );
             balance += (air + gas - state.outflowKgS) * 0.01;
           }
         }
@@ -81,7 +85,11 @@ describe('balance', () => {
     let balance = 0;
     for (let i = 0; i < 3000; i++) {
       const burnt = i % 700 < 350 ? 0.02 : 0.005;
-      stepFurnace(state, 0.5, 0.021, burnt, 1, 465, 0.01);
+      stepFurnace(
+        state,
+        { airKgS: 0.5, gasKgS: 0.021, burntKgS: burnt, igniter: 1, waterTemperatureK: 465 },
+        0.01,
+      );
       const { passes, fuel } = state;
       const left = passes.outFuelKg + passes.outProductKg / (1 + fuel.airPerFuelKgKg);
       balance += 0.00021 - left;
