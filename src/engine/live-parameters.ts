@@ -16,3 +16,13 @@ export function restoreInPlace<T extends object>(onto: T, from: T): void {
     }
   }
 }
+
+/** A deep copy of plain data: objects, lists, numbers, flags and words. */
+export function copyData<T>(value: T): T {
+  if (typeof value !== 'object' || value === null) return value;
+  if (Array.isArray(value)) return value.map(copyData) as T;
+  const source = value as Record<string, unknown>;
+  const copy: Record<string, unknown> = {};
+  for (const key of Object.keys(source)) copy[key] = copyData(source[key]);
+  return copy as T;
+}

@@ -37,6 +37,7 @@ import {
   movingPlaces,
   writeFrame,
 } from './channels.ts';
+import { copyData } from './live-parameters.ts';
 import { noteCommands, noteInputs } from './note-changes.ts';
 import type { RunEvent } from './events.ts';
 import {
@@ -349,7 +350,7 @@ export function createRun(setup: RunSetup, options: RunOptions = {}): Run {
 
 /** A copy of the plant's data with what the profile decides about its devices filled in. */
 function subjectOf(setup: RunSetup): FaultSubject {
-  const copy = JSON.parse(JSON.stringify(setup.plant)) as FaultSubject;
+  const copy = copyData<FaultSubject>(setup.plant);
   const { flameFailureResponseS, requiredAirChanges } = setup.profile.timings;
   for (const relay of copy.field.flameRelays) relay.responseS = flameFailureResponseS;
   for (const counter of copy.field.airChangeCounters) counter.changesRequired = requiredAirChanges;

@@ -1,0 +1,145 @@
+import { type AirChangeCounter, clearAir, countAir } from './air-change-counter.ts';
+import { type ClosedProof, stepClosedProof } from './closed-proof.ts';
+import { moveContact } from './contact.ts';
+import { stepCurveSupervision } from './curve-supervision.ts';
+import { type Drive, proveDrive } from './drive.ts';
+import { driveField } from './drive-field.ts';
+import { type Field, SLOW_STEP_S } from './field.ts';
+import { type FlameRelay, stepFlameRelay } from './flame-relay.ts';
+import { type FlameSensor, refreshFlameSensor, stepFlameSensor } from './flame-sensor.ts';
+import { type InterspaceComparator, stepInterspaceComparator } from './interspace-comparator.ts';
+import { type PressureSwitch, stepPressureSwitch } from './pressure-switch.ts';
+import { proveServo, type Servo } from './servo.ts';
+import { type FieldReadings, readSignal } from './signals.ts';
+import { watchSupply } from './supply.ts';
+import { readTerminals } from './terminal-strings.ts';
+import { TARGET_INDEX } from './terminals.ts';
+import { refreshTransmitterNoise, stepTransmitter, type Transmitter } from './transmitter.ts';
+import { stepWaterCutOff } from './water-cut-off.ts';
+
+const ROUNDING_S = 1e-9;
+const SETTLING_STEPS = 600;
+
+/**
+ * Phase 4 of a step: every sensor reads the plant; the contacts at the machine's input terminals
+ * come back as one word.
+ */
+export function readField(field: Field, readings: FieldReadings, stepS: number): number {
+  const { panel, supply, strings } = field;
+  field.slowReadS += stepS;
+  if (field.slowReadS >= SLOW_STEP_S - ROUNDING_S) {
+    field.slowReadS -= SLOW_STEP_S;
+    readSlow(field, readings);
+  }
+  readPressures(field, readings, stepS);
+  readPositions(field, readings, stepS);
+  readFlame(field, readings, supply.controlVolts > 0, stepS);
+  watchSupply(supply, stepS);
+  moveContact(field.panelHeat, panel.callForHeat);
+  moveContact(field.panelReset, panel.resetPressed);
+  moveContact(field.panelEmergency, !panel.emergencyStopPressed);
+  return readTerminals(strings);
+}
+
+/**
+ * Before a run: lets every device come to where it stands after a minute with these readings, no
+ * command and the panel as it is, so that a run does not begin with a supply that has just come on.
+ */
+export function settleField(field: Field, readings: FieldReadings): number {
+  let word = 0;
+  for (let i = 0; i < SETTLING_STEPS; i++) {
+    driveField(field, 0, TARGET_INDEX.rest, 0, readings.vesselPa, SLOW_STEP_S);
+    word = readField(field, readings, SLOW_STEP_S);
+  }
+  return word;
+}
+
+function readPressures(field: Field, readings: FieldReadings, stepS: number): void {
+  const { airSwitches, fastTransmitters, interspaceComparators } = field;
+  for (let i = 0; i < airSwitches.length; i++) {
+    const s = airSwitches[i] as PressureSwitch;
+    const { limitResetPressed } = field.panel;
+    stepPressureSwitch(s, readSignal(readings, s.signal), limitResetPressed, stepS);
+  }
+  for (let i = 0; i < fastTransmitters.length; i++) {
+    const transmitter = fastTransmitters[i] as Transmitter;
+    stepTransmitter(transmitter, readSignal(readings, transmitter.signal));
+  }
+  for (let i = 0; i < interspaceComparators.length; i++) {
+    const { interspaceTransmitter, supplyGasTransmitter } = field;
+    stepInterspaceComparator(
+      interspaceComparators[i] as InterspaceComparator,
+      interspaceTransmitter === null ? readings.interspacePa : interspaceTransmitter.readingPa,
+      supplyGasTransmitter === null ? readings.regulatedPa : supplyGasTransmitter.readingPa,
+      stepS,
+    );
+  }
+}
+
+function readPositions(field: Field, readings: FieldReadings, stepS: number): void {
+  const { closedProofs, servos, drives, airChangeCounters } = field;
+  for (let i = 0; i < closedProofs.length; i++) {
+    const proof = closedProofs[i] as ClosedProof;
+    stepClosedProof(proof, proof.upstream ? readings.upstreamStem : readings.downstreamStem, stepS);
+  }
+  for (let i = 0; i < servos.length; i++) proveServo(servos[i] as Servo, stepS);
+  for (let i = 0; i < drives.length; i++) {
+    const drive = drives[i] as Drive;
+    if (drive.variable) proveDrive(drive, stepS);
+  }
+  for (let i = 0; i < airChangeCounters.length; i++) {
+    const counter = airChangeCounters[i] as AirChangeCounter;
+    if (field.countingAir) countAir(counter, readings.headDifferentialPa, stepS);
+    else if (counter.changes !== 0) clearAir(counter);
+  }
+}
+
+function readFlame(field: Field, readings: FieldReadings, powered: boolean, stepS: number): void {
+  const { flameSensors, flameRelays, listenedTo } = field;
+  for (let i = 0; i < flameSensors.length; i++) {
+    stepFlameSensor(flameSensors[i] as FlameSensor, readings, powered);
+  }
+  for (let i = 0; i < flameRelays.length; i++) {
+    const { microamps } = listenedTo[i] as FlameSensor;
+    stepFlameRelay(flameRelays[i] as FlameRelay, microamps, powered, stepS);
+  }
+}
+
+function readSlow(field: Field, readings: FieldReadings): void {
+  const { panel, vesselTransmitter, outputs } = field;
+  for (const sensor of field.flameSensors) refreshFlameSensor(sensor, readings.furnaceK);
+  for (const transmitter of field.fastTransmitters) refreshTransmitterNoise(transmitter);
+  for (const transmitter of field.slowTransmitters) {
+    // The one on the vessel belongs to the firing-rate control and is stepped with it.
+    if (transmitter === vesselTransmitter) continue;
+    refreshTransmitterNoise(transmitter);
+    stepTransmitter(transmitter, readSignal(readings, transmitter.signal));
+  }
+  for (const s of field.slowSwitches) {
+    const pressurePa = readSignal(readings, s.signal);
+    stepPressureSwitch(s, pressurePa, panel.limitResetPressed, SLOW_STEP_S);
+  }
+  for (const cutOff of field.waterCutOffs) {
+    stepWaterCutOff(cutOff, readings.vesselLevelM, panel.limitResetPressed, SLOW_STEP_S);
+  }
+  superviseCurve(field);
+  outputs.flameMicroamps = field.flameSensors[0]?.microamps ?? 0;
+  outputs.airChanges = field.airChangeCounters[0]?.changes ?? 0;
+}
+
+function superviseCurve(field: Field): void {
+  const { targetIndex, damper, fuelValve, drive } = field;
+  const speedWatched = drive?.variable ?? false;
+  stepCurveSupervision(
+    field.curveSupervision,
+    targetIndex === TARGET_INDEX.curve || targetIndex === TARGET_INDEX['low-fire'],
+    damper?.targetDeg ?? 0,
+    damper?.feedbackDeg ?? 0,
+    fuelValve?.targetDeg ?? 0,
+    fuelValve?.feedbackDeg ?? 0,
+    speedWatched ? (drive?.targetRpm ?? 0) : 0,
+    speedWatched ? (drive?.feedbackRpm ?? 0) : 0,
+    field.parameters.control.points.purgeFanRpm,
+    SLOW_STEP_S,
+  );
+}
