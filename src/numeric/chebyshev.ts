@@ -1,7 +1,5 @@
 import { exactCos } from './trigonometry.ts';
 
-const PI = 3.141592653589793;
-
 /** A function of x on [low, high] as a sum of Chebyshev polynomials. */
 export interface ChebyshevSeries {
   readonly low: number;
@@ -25,13 +23,13 @@ export function chebyshevFit(
   const half = 0.5 * (high - low);
   const samples = new Float64Array(count);
   for (let j = 0; j < count; j++) {
-    samples[j] = f(middle + half * exactCos((PI * (j + 0.5)) / count));
+    samples[j] = f(middle + half * exactCos((Math.PI * (j + 0.5)) / count));
   }
   const coefficients = new Float64Array(count);
   for (let k = 0; k < count; k++) {
     let sum = 0;
     for (let j = 0; j < count; j++) {
-      sum += (samples[j] as number) * exactCos((PI * k * (j + 0.5)) / count);
+      sum += (samples[j] as number) * exactCos((Math.PI * k * (j + 0.5)) / count);
     }
     coefficients[k] = (sum * (k === 0 ? 1 : 2)) / count;
   }

@@ -1,6 +1,5 @@
 import { floatCell, floatWords, HIGH } from './float-words.ts';
 
-const LN2 = 0.6931471805599453;
 /** ln 2 in two parts; the first has 21 trailing zero bits, so k · LN2_HIGH is exact for |k| < 2²¹. */
 const LN2_HIGH = 0.6931471803691238;
 const LN2_LOW = 1.9082149292705877e-10;
@@ -22,10 +21,10 @@ for (let k = 1021; k >= 0; k--) POWERS_OF_TWO[k] = (POWERS_OF_TWO[k + 1] as numb
  * Valid for: all x; within about 1 ulp of the true value where the result is a normal number.
  */
 export function exactExp(x: number): number {
-  if (x !== x) return x;
+  if (Number.isNaN(x)) return x;
   if (x > EXP_OVERFLOW) return Infinity;
   if (x < EXP_UNDERFLOW) return 0;
-  const k = Math.floor(x / LN2 + 0.5);
+  const k = Math.floor(x / Math.LN2 + 0.5);
   const high = x - k * LN2_HIGH;
   const low = k * LN2_LOW;
   const r = high - low;

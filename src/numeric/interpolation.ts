@@ -82,7 +82,9 @@ function endSlope(near: number, next: number, secant: number, nextSecant: number
 
 function checkPoints(x: ArrayLike<number>, y: ArrayLike<number>): void {
   if (x.length < 2 || x.length !== y.length) {
-    throw new RangeError(`a curve needs as many y as x and at least 2, got ${x.length}, ${y.length}`);
+    throw new RangeError(
+      `a curve needs as many y as x and at least 2, got ${x.length}, ${y.length}`,
+    );
   }
   for (let i = 1; i < x.length; i++) {
     if (!((x[i] as number) > (x[i - 1] as number))) {

@@ -23,7 +23,7 @@ export function createHash(): HashState {
 /** Takes in one number by bit pattern; +0 and −0 differ, every NaN counts as the same. */
 export function addNumber(hash: HashState, value: number): void {
   floatCell[0] = value;
-  const isNumber = value === value;
+  const isNumber = !Number.isNaN(value);
   const high = isNumber ? (floatWords[HIGH] as number) : NAN_HIGH;
   const low = isNumber ? (floatWords[LOW] as number) : 0;
   let a = Math.imul(hash.a ^ low, 0x9e3779b1);
@@ -47,7 +47,7 @@ export function addNumbers(
   for (let i = from; i < to; i++) {
     const value = values[i] as number;
     floatCell[0] = value;
-    const isNumber = value === value;
+    const isNumber = !Number.isNaN(value);
     const high = isNumber ? (floatWords[HIGH] as number) : NAN_HIGH;
     const low = isNumber ? (floatWords[LOW] as number) : 0;
     let a = Math.imul(laneA ^ low, 0x9e3779b1);

@@ -68,9 +68,9 @@ describe('curve tables', () => {
     );
     for (let degrees = 0; degrees <= 80; degrees += 0.7) {
       // Third order in the spacing: 5° is 0.087 rad.
-      expect(Math.abs(readTable(table, degrees) - Math.sin((degrees * Math.PI) / 180))).toBeLessThan(
-        5e-4,
-      );
+      expect(
+        Math.abs(readTable(table, degrees) - Math.sin((degrees * Math.PI) / 180)),
+      ).toBeLessThan(5e-4);
     }
   });
   it('refuse points that do not rise, or that do not pair up', () => {

@@ -90,7 +90,8 @@ describe('seedFromText', () => {
     expect(seedFromText('healthy-start')).toBe(FROZEN_SEED);
     const seeds = ['', 'a', 'b', 'ab', 'ba', 'A', '\u00e9', 'e\u0301'].map(seedFromText);
     expect(new Set(seeds).size).toBe(seeds.length);
-    for (const seed of seeds) expect(Number.isInteger(seed) && seed >= 0 && seed < 2 ** 32).toBe(true);
+    for (const seed of seeds)
+      expect(Number.isInteger(seed) && seed >= 0 && seed < 2 ** 32).toBe(true);
   });
 });
 

@@ -1,0 +1,2 @@
+export * from './burner/index.ts';
+export { createSimulatedClock, type SimulatedClock } from './clock.ts';

@@ -1,0 +1,29 @@
+import type { ReactNode } from 'react';
+import { say } from '../../i18n/index.ts';
+import { ThemeButton } from '../settings/theme-button.tsx';
+
+export function FrontFrame({ children }: { readonly children: ReactNode }) {
+  return (
+    <div className="front">
+      <header className="front-bar">
+        <Brand />
+        <ThemeButton />
+      </header>
+      <main className="front-main">{children}</main>
+      <footer className="front-foot">
+        <p className="caution">
+          <strong>{say('app.caution.short')}</strong> {say('app.caution.front')}
+        </p>
+      </footer>
+    </div>
+  );
+}
+
+export function Brand() {
+  return (
+    <a className="brand" href="#/">
+      <img src={new URL('../mark.svg', import.meta.url).href} alt="" />
+      Flamewright
+    </a>
+  );
+}

@@ -1,0 +1,33 @@
+import { say } from '../../i18n/index.ts';
+import { PageHeading } from '../shell/page-heading.tsx';
+import { BladeDrawing, ChartDrawing, TickDrawing } from './door-drawings.tsx';
+import { FrontFrame } from './front-frame.tsx';
+
+export function FrontPage() {
+  return (
+    <FrontFrame>
+      <PageHeading>{say('app.front.title')}</PageHeading>
+      <p className="front-lead">{say('app.front.lead')}</p>
+      <nav className="doors" aria-label={say('app.front.doors')}>
+        <a className="door" href="#/practise">
+          <BladeDrawing />
+          <h2>{say('app.practise.title')}</h2>
+          <p>{say('app.practise.door')}</p>
+          <span className="door-go">{say('app.watch.title')} →</span>
+        </a>
+        <a className="door" href="#/teach">
+          <ChartDrawing />
+          <h2>{say('app.teach.title')}</h2>
+          <p>{say('app.teach.door')}</p>
+          <span className="door-go">{say('app.teach.show')} →</span>
+        </a>
+        <div className="door door-shut">
+          <TickDrawing />
+          <h2>{say('app.quiz.title')}</h2>
+          <p>{say('app.quiz.door')}</p>
+          <p className="door-note">{say('app.quiz.not-built')}</p>
+        </div>
+      </nav>
+    </FrontFrame>
+  );
+}

@@ -1,0 +1,16 @@
+import { say } from '../../i18n/index.ts';
+import { PageHeading } from '../shell/page-heading.tsx';
+import { FrontFrame } from './front-frame.tsx';
+
+/** Nobody is led here, but an address someone typed deserves an honest answer. */
+export function QuizPage() {
+  return (
+    <FrontFrame>
+      <a className="back" href="#/">
+        ← {say('app.back')}
+      </a>
+      <PageHeading>{say('app.quiz.title')}</PageHeading>
+      <p className="front-lead">{say('app.quiz.not-built')}</p>
+    </FrontFrame>
+  );
+}

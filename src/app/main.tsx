@@ -1,0 +1,13 @@
+import '@fontsource/ibm-plex-sans/latin-400.css';
+import '@fontsource/ibm-plex-sans/latin-500.css';
+import '@fontsource/ibm-plex-sans/latin-600.css';
+import './styles/tokens.css';
+import './styles/base.css';
+import './styles/front.css';
+import { createRoot } from 'react-dom/client';
+import { followSurroundings } from './settings/theme.ts';
+import { App } from './shell/app.tsx';
+
+const root = document.getElementById('root');
+if (root === null) throw new Error('the page has no root element');
+createRoot(root).render(<App surroundings={followSurroundings()} />);

@@ -1,0 +1,59 @@
+import type { Run, TimedAction } from '../../engine/index.ts';
+import type { Stage } from './host-ports.ts';
+import type { Pace } from './pace.ts';
+import type { Facts, Speed, Status } from './protocol.ts';
+
+/** The one run a host holds, and how far it and the page have come. */
+export interface Held {
+  readonly stage: Stage;
+  readonly facts: Facts;
+  run: Run;
+  log: readonly TimedAction[];
+  pace: Pace;
+  mode: Status['mode'];
+  speed: Speed;
+  note: Status['note'];
+  head: { s: number; hash: string; frames: number; events: number };
+  sent: { frames: number; events: number };
+  nextStep: { fromStep: string; untilS: number } | null;
+  press: { pressedS: number; releaseDueS: number | null } | null;
+  twinDue: boolean;
+  /** Done at the moment where the run stands; the engine takes it with the next step. */
+  pending: TimedAction[];
+}
+
+export function isRunning(state: Held): boolean {
+  return state.mode !== 'paused';
+}
+
+export function headOf(run: Run): Held['head'] {
+  return {
+    s: run.timeS(),
+    hash: run.hash(),
+    frames: run.frameCount(),
+    events: run.events().length,
+  };
+}
+
+export function statusOf(state: Held): Omit<Status, 'answered'> {
+  return {
+    mode: state.mode,
+    speed: state.speed,
+    timeS: state.run.timeS(),
+    headS: state.head.s,
+    hash: state.run.hash(),
+    note: state.note,
+  };
+}
+
+export function copyFrames(run: Run, from: number, to: number, width: number) {
+  const data = new Float64Array(Math.max(0, to - from) * width);
+  const kept = Math.min(to, run.frameCount());
+  for (let k = from; k < kept; k += 1) data.set(run.frame(k), (k - from) * width);
+  return data;
+}
+
+/** To a multiple of the engine's 10 ms, clear of the last bits of 0.1. */
+export function toStepS(tS: number): number {
+  return Math.round(tS * 100) / 100;
+}

@@ -1,0 +1,161 @@
+/**
+ * What the worker tells its page; what the page tells the worker stands in to-worker.ts.
+ * Both ends check every message; one that does not fit is reported, never half used.
+ */
+import { z } from 'zod';
+import type { TimedAction } from '../../engine/index.ts';
+import { QUANTITY_KINDS, UNITS } from '../../quantity/index.ts';
+
+/** Without it the schemas would compile themselves with `eval`, which the page's own rules refuse. */
+z.config({ jitless: true });
+
+export const SPEEDS = [1, 2, 5, 20] as const;
+export type Speed = (typeof SPEEDS)[number];
+/** Times real time on the way to the next step. */
+export const NEXT_STEP_SPEED = 60;
+
+const timeS = z.number().min(0);
+const word = z.string().max(200);
+
+const channelSchema = z.object({
+  id: word,
+  unit: z.enum(UNITS),
+  kind: z.enum(QUANTITY_KINDS),
+  part: z.enum(['visible', 'hidden']),
+});
+const readingSchema = z.object({
+  channel: word.nullable(),
+  limit: z.number().nullable(),
+  kind: z.enum(QUANTITY_KINDS),
+  sense: z.enum(['above', 'below', 'at', 'made']),
+});
+const waitSchema = z.object({ input: word, wanted: z.boolean() });
+const stepFactsSchema = z.object({
+  step: word,
+  purpose: word,
+  waits: z.array(waitSchema),
+  drives: z.array(word),
+  /** Running out of this time ends in one of `failsAs`. */
+  failLimitS: z.number().nullable(),
+  /** The step lasts this long once its waits are met. */
+  lastsS: z.number().nullable(),
+  failsAs: z.array(word),
+});
+const faultFactsSchema = z.object({
+  id: word,
+  family: word,
+  component: word,
+  mechanism: z.string(),
+  /** What the severity measures. */
+  means: z.string(),
+  unit: word,
+  min: z.number(),
+  max: z.number(),
+  typical: z.number(),
+});
+const cockFactsSchema = z.object({ id: word, channel: word });
+
+export const factsSchema = z.object({
+  scenario: z.object({
+    id: word,
+    title: z.string(),
+    summary: z.string(),
+    caution: z.string().nullable(),
+    plant: word,
+  }),
+  plantTitle: z.string(),
+  channels: z.array(channelSchema),
+  frameS: z.number().positive(),
+  readings: z.record(word, readingSchema),
+  steps: z.array(stepFactsSchema),
+  /** Words behind the packed logic channels, in the order of their numbers and bits. */
+  stepNames: z.array(word),
+  inputs: z.array(word),
+  commands: z.array(word),
+  targets: z.array(word),
+  faults: z.array(faultFactsSchema),
+  cocks: z.array(cockFactsSchema),
+  /** Set when the scenario limits what may be done; null when everything may be. */
+  allow: z.array(word).nullable(),
+});
+export type Facts = z.infer<typeof factsSchema>;
+export type StepFacts = z.infer<typeof stepFactsSchema>;
+export type FaultFacts = z.infer<typeof faultFactsSchema>;
+export type Reading = z.infer<typeof readingSchema>;
+
+/** The worker let this action in by its full schema; here it only has to be an action. */
+const pastActionSchema = z.custom<TimedAction>(
+  (value) => z.looseObject({ t: timeS, type: word }).safeParse(value).success,
+);
+const eventSchema = z.discriminatedUnion('type', [
+  z.object({ t: timeS, type: z.literal('step'), step: word, rule: word.optional() }),
+  z.object({ t: timeS, type: z.literal('proved'), what: word }),
+  z.object({ t: timeS, type: z.literal('lost'), what: word }),
+  z.object({ t: timeS, type: z.literal('command'), device: word, to: word }),
+  z.object({ t: timeS, type: z.literal('lockout'), cause: word, step: word }),
+  z.object({ t: timeS, type: z.literal('reset'), count: z.number() }),
+  z.object({ t: timeS, type: z.literal('action'), action: pastActionSchema }),
+  z.object({
+    t: timeS,
+    type: z.literal('fault'),
+    fault: word,
+    severity: z.number(),
+    on: z.boolean(),
+  }),
+  z.object({
+    t: timeS,
+    type: z.literal('end'),
+    step: word,
+    lockout: word.nullable(),
+    hash: word,
+  }),
+]);
+export type HistoryEvent = z.infer<typeof eventSchema>;
+
+export const MODES = ['paused', 'playing', 'to next step'] as const;
+const statusSchema = z.object({
+  /** How many messages of the page the worker had taken in when it said this. */
+  answered: z.number().int().min(0),
+  mode: z.enum(MODES),
+  speed: z.literal(SPEEDS),
+  /** Where the run stands; behind `headS` while it is being run again after a rewind. */
+  timeS,
+  headS: timeS,
+  hash: word,
+  note: z.enum(['no step change', 'end of run']).nullable(),
+});
+export type Status = z.infer<typeof statusSchema>;
+
+const floats = z.custom<Float64Array<ArrayBuffer>>((value) => value instanceof Float64Array);
+
+export const FAILURES = [
+  'unknown scenario',
+  'scenario does not load',
+  'message not understood',
+  'action refused',
+  'replay differs',
+  'simulation stopped',
+] as const;
+export type Failure = (typeof FAILURES)[number];
+
+export const toPageSchema = z.discriminatedUnion('type', [
+  z.object({ type: z.literal('opened'), facts: factsSchema }),
+  /** Frames and events from these indices on; whatever was there before is replaced. */
+  z.object({
+    type: z.literal('batch'),
+    firstFrame: z.number().int().min(0),
+    frames: floats,
+    firstEvent: z.number().int().min(0),
+    events: z.array(eventSchema),
+    status: statusSchema,
+  }),
+  /** Something was done after a rewind: what came later is gone. */
+  z.object({
+    type: z.literal('cut'),
+    frames: z.number().int().min(0),
+    events: z.number().int().min(0),
+  }),
+  z.object({ type: z.literal('expected'), frames: floats }),
+  z.object({ type: z.literal('failed'), failure: z.enum(FAILURES), detail: z.string() }),
+]);
+export type ToPage = z.infer<typeof toPageSchema>;

@@ -1,0 +1,263 @@
+/**
+ * The page's end of a run: keeps what the worker sent, decides which moment is shown,
+ * and hands that moment to the drawing each frame without passing through React.
+ */
+import {
+  createFrameHistory,
+  cutFrames,
+  type FrameHistory,
+  frameAt,
+  frameIndexAt,
+  writeFrames,
+} from './frame-history.ts';
+import { momentAt } from './moment.ts';
+import {
+  type Failure,
+  NEXT_STEP_SPEED,
+  type Status,
+  type ToPage,
+  toPageSchema,
+} from './protocol.ts';
+import type { MomentListener, Session, SessionState, WorkerLike } from './session-types.ts';
+import { advanceShownS } from './shown-clock.ts';
+import { createStore } from './store.ts';
+import type { ToWorker } from './to-worker.ts';
+
+/** React hears of time this often at most; of a changed step or permissive soon. */
+const PUBLISH_MS = 200;
+const AT_ONCE_MS = 60;
+/** Less than a frame apart is the same moment. */
+const SAME_S = 0.05;
+
+export function createSession(worker: WorkerLike, scenario: string): Session {
+  const store = createStore<SessionState>({
+    phase: 'opening',
+    facts: null,
+    status: null,
+    events: [],
+    shownS: 0,
+    lookingBack: false,
+    failure: null,
+    revision: 0,
+  });
+  const listeners = new Set<MomentListener>();
+  let history: FrameHistory | null = null;
+  let expected: readonly Float64Array[] | null = null;
+  let watched: readonly number[] = [];
+  let shownS = 0;
+  let lastAnimateMs = 0;
+  let lastPublishMs = 0;
+  let lastWatched: readonly number[] = [];
+  let dirty = true;
+  let scrubS: number | null = null;
+  let resumeAfterLook = false;
+
+  /** Messages sent, and the one whose answer must be in before a status counts again. */
+  let sent = 0;
+  let awaited = 0;
+  let lastStatus: Status | null = null;
+  let aim: Partial<Pick<Status, 'mode' | 'timeS'>> | null = null;
+  let lookedBack = false;
+
+  function send(message: ToWorker): void {
+    sent += 1;
+    worker.postMessage(message);
+  }
+
+  worker.onerror = (event) => {
+    failWith('simulation stopped', event.message ?? '');
+  };
+  worker.onmessage = (event) => {
+    const parsed = toPageSchema.safeParse(event.data);
+    if (!parsed.success) {
+      failWith('message not understood', parsed.error.message);
+      return;
+    }
+    const message = parsed.data;
+    switch (message.type) {
+      case 'opened':
+        history = createFrameHistory(message.facts.channels.length, message.facts.frameS);
+        watched = ['logic.step', 'logic.inputs', 'logic.commands'].map((id) =>
+          message.facts.channels.findIndex((channel) => channel.id === id),
+        );
+        store.write({ phase: 'open', facts: message.facts, failure: null });
+        send({ type: 'play', speed: 1 });
+        break;
+      case 'batch':
+        if (history !== null) takeBatch(history, message);
+        break;
+      case 'cut': {
+        if (history === null) return;
+        cutFrames(history, message.frames);
+        const { events, revision } = store.read();
+        store.write({
+          events: events.slice(0, message.events),
+          revision: revision + 1,
+        });
+        dirty = true;
+        break;
+      }
+      case 'expected':
+        if (history === null) return;
+        expected = framesOf(message.frames, history.width);
+        store.write({ revision: store.read().revision + 1 });
+        break;
+      case 'failed':
+        failWith(message.failure, message.detail);
+        break;
+    }
+  };
+
+  function takeBatch(into: FrameHistory, batch: Extract<ToPage, { type: 'batch' }>): void {
+    writeFrames(into, batch.firstFrame, batch.frames);
+    const { events, status } = store.read();
+    if (batch.events.length > 0 || events.length > batch.firstEvent) {
+      store.write({ events: [...events.slice(0, batch.firstEvent), ...batch.events] });
+    }
+    // Posted before the worker knew where the page wants to be: true, but no longer to the point.
+    if (batch.status.answered < awaited) return;
+    lastStatus = batch.status;
+    aim = null;
+    if (!sameMode(status, batch.status)) store.write({ status: batch.status });
+  }
+
+  function failWith(failure: Failure, detail: string): void {
+    const { phase } = store.read();
+    store.write({
+      failure: { failure, detail },
+      phase: phase === 'opening' ? 'failed' : phase,
+    });
+  }
+
+  /** What the worker said last, but for what the page has asked of it since. */
+  function statusNow(): Status | null {
+    return lastStatus === null ? null : { ...lastStatus, ...aim };
+  }
+
+  function animate(nowMs: number): void {
+    const elapsedS = Math.min(0.25, Math.max(0, (nowMs - lastAnimateMs) / 1000));
+    lastAnimateMs = nowMs;
+    const status = statusNow();
+    if (history === null || status === null || history.count === 0) return;
+    const running = status.mode !== 'paused' && scrubS === null;
+    const before = shownS;
+    if (scrubS !== null) shownS = scrubS;
+    else if (status.timeS < shownS) shownS = status.timeS;
+    else {
+      const speed = status.mode === 'to next step' ? NEXT_STEP_SPEED : status.speed;
+      shownS = advanceShownS(shownS, status.timeS, speed, elapsedS, running);
+    }
+    const lookingBack = scrubS !== null || status.timeS < status.headS - SAME_S;
+    if (shownS !== before || lookingBack !== lookedBack || dirty) {
+      dirty = false;
+      lookedBack = lookingBack;
+      const around = { tS: shownS, nowMs, running, headS: status.headS, lookingBack };
+      const moment = momentAt(history, around);
+      if (moment !== null) for (const listener of listeners) listener(moment);
+    }
+    publish(nowMs);
+  }
+
+  function publish(nowMs: number): void {
+    const frame = shownFrame();
+    const now = frame === null ? [] : watched.map((index) => frame[index] ?? 0);
+    const changed = now.some((value, i) => value !== lastWatched[i]);
+    const state = store.read();
+    const soon = changed || state.lookingBack !== lookedBack;
+    if (nowMs - lastPublishMs < (soon ? AT_ONCE_MS : PUBLISH_MS)) return;
+    lastPublishMs = nowMs;
+    lastWatched = now;
+    const rounded = Math.floor(shownS * 10 + 1e-6) / 10;
+    if (state.shownS === rounded && !soon && state.status === lastStatus) return;
+    store.write({
+      shownS: rounded,
+      lookingBack: lookedBack,
+      ...(lastStatus === null ? {} : { status: lastStatus }),
+    });
+  }
+
+  function shownFrame(): Float64Array | null {
+    return history === null ? null : frameAt(history, frameIndexAt(history, shownS));
+  }
+
+  function settle(): void {
+    if (scrubS === null) return;
+    send({ type: 'seek', tS: scrubS });
+    awaited = sent;
+    aim = { mode: 'paused', timeS: scrubS };
+    scrubS = null;
+  }
+
+  send({ type: 'open', scenario });
+
+  return {
+    store,
+    history: () => history,
+    expectedFrames: () => expected,
+    shownFrame,
+    play(speed) {
+      settle();
+      send({ type: 'play', speed: speed ?? lastStatus?.speed ?? 1 });
+    },
+    pause: () => send({ type: 'pause' }),
+    nextStep() {
+      settle();
+      send({ type: 'next step' });
+    },
+    act(action) {
+      settle();
+      send({ type: 'act', action });
+    },
+    scrub(tS) {
+      if (history === null || lastStatus === null) return;
+      const mode = aim?.mode ?? lastStatus.mode;
+      if (scrubS === null && !lookedBack) resumeAfterLook = mode === 'playing';
+      if (mode !== 'paused') {
+        send({ type: 'pause' });
+        awaited = sent;
+        aim = { mode: 'paused' };
+      }
+      scrubS = Math.max(0, Math.min(lastStatus.headS, tS));
+      shownS = scrubS;
+      dirty = true;
+    },
+    settle,
+    backToLive() {
+      scrubS = null;
+      send({ type: 'live' });
+      awaited = sent;
+      if (lastStatus !== null) {
+        aim = { mode: 'paused', timeS: lastStatus.headS };
+        shownS = lastStatus.headS;
+        dirty = true;
+      }
+      if (resumeAfterLook) send({ type: 'play', speed: lastStatus?.speed ?? 1 });
+      resumeAfterLook = false;
+    },
+    dismissFailure: () => store.write({ failure: null }),
+    onMoment(listener) {
+      listeners.add(listener);
+      dirty = true;
+      return () => listeners.delete(listener);
+    },
+    refresh() {
+      dirty = true;
+    },
+    animate,
+    close() {
+      send({ type: 'dispose' });
+      worker.terminate();
+      listeners.clear();
+    },
+  };
+}
+
+function sameMode(a: Status | null, b: Status): boolean {
+  return a !== null && a.mode === b.mode && a.speed === b.speed && a.note === b.note;
+}
+
+function framesOf(data: Float64Array, width: number): Float64Array[] {
+  return Array.from({ length: data.length / width }, (_, k) =>
+    data.subarray(k * width, (k + 1) * width),
+  );
+}

@@ -1,0 +1,33 @@
+import { useSyncExternalStore } from 'react';
+
+/** A small observable value: the only thing React reads of a running session. */
+export interface Store<T> {
+  read(): T;
+  write(change: Partial<T>): void;
+  subscribe(listener: () => void): () => void;
+}
+
+export function createStore<T extends object>(initial: T): Store<T> {
+  let value = initial;
+  const listeners = new Set<() => void>();
+  return {
+    read: () => value,
+    write(change) {
+      value = { ...value, ...change };
+      for (const listener of [...listeners]) listener();
+    },
+    subscribe(listener) {
+      listeners.add(listener);
+      return () => listeners.delete(listener);
+    },
+  };
+}
+
+export function useStore<T>(store: Store<T>): T {
+  return useSyncExternalStore(store.subscribe, store.read);
+}
+
+/** Renders only when the picked part changes; `pick` must hand back a stable value. */
+export function useStorePart<T, P>(store: Store<T>, pick: (value: T) => P): P {
+  return useSyncExternalStore(store.subscribe, () => pick(store.read()));
+}

@@ -1,0 +1,47 @@
+export type Route =
+  | { readonly page: 'front' }
+  | { readonly page: 'practise' }
+  | { readonly page: 'teach' }
+  | { readonly page: 'quiz' }
+  | { readonly page: 'watch'; readonly scenario: string; readonly projector: boolean }
+  /** A start with something wrong, by number only, so that no title gives it away. */
+  | { readonly page: 'blind'; readonly number: number };
+
+/** Routes live behind the `#`, so that any server, or none, can serve the page. */
+export function parseRoute(hash: string): Route {
+  const parts = hash
+    .replace(/^#\/?/, '')
+    .split('/')
+    .filter((part) => part !== '');
+  const [door, act, scenario] = parts.map(decode);
+  if (door === 'practise' && act === 'watch' && scenario)
+    return { page: 'watch', scenario, projector: false };
+  if (door === 'teach' && act === 'show' && scenario)
+    return { page: 'watch', scenario, projector: true };
+  if (door === 'practise' && act === 'blind' && scenario && /^\d{1,4}$/.test(scenario))
+    return { page: 'blind', number: Number(scenario) };
+  if (parts.length === 1 && (door === 'practise' || door === 'teach' || door === 'quiz'))
+    return { page: door };
+  return { page: 'front' };
+}
+
+export function hrefOf(route: Route): string {
+  switch (route.page) {
+    case 'front':
+      return '#/';
+    case 'watch':
+      return `#/${route.projector ? 'teach/show' : 'practise/watch'}/${encodeURIComponent(route.scenario)}`;
+    case 'blind':
+      return `#/practise/blind/${route.number}`;
+    default:
+      return `#/${route.page}`;
+  }
+}
+
+function decode(part: string): string {
+  try {
+    return decodeURIComponent(part);
+  } catch {
+    return '';
+  }
+}

@@ -1,0 +1,58 @@
+import { useEffect } from 'react';
+import { say, sayWord } from '../../i18n/index.ts';
+import { createStartChart } from '../../view/index.ts';
+import { useStore } from '../session/store.ts';
+import { settings } from '../settings/settings.ts';
+import type { Surroundings } from '../settings/theme.ts';
+import { feedRecorded } from './feed-recorded.ts';
+import { plantOfLibrary } from './schematic-plant.ts';
+import { useFacts, useSession, useSessionPart } from './session-context.tsx';
+import { useViewObject } from './use-view-object.ts';
+import { readingIn, viewMessage, vocabularyOf } from './view-words.ts';
+
+export function ChartHost({ look }: { readonly look: Surroundings }) {
+  const session = useSession();
+  const facts = useFacts();
+  const { units } = useStore(settings);
+  const revision = useSessionPart((state) => state.revision);
+  const { host, object, phase } = useViewObject(
+    facts.scenario.id,
+    async (element) => {
+      const chart = createStartChart(element, {
+        channels: facts.channels,
+        plant: plantOfLibrary(facts.scenario.plant),
+        vocabulary: vocabularyOf(facts),
+        message: viewMessage,
+        reading: readingIn(units),
+        stepName: (step) => sayWord('step', step, '.title'),
+        theme: look.theme,
+        frameS: facts.frameS,
+        onScrub(tS, settled) {
+          session.scrub(tS);
+          if (settled) session.settle();
+        },
+      });
+      return chart;
+    },
+    (chart) => {
+      const feed = feedRecorded(chart, session);
+      return session.onMoment(({ tS, headS, lookingBack }) => {
+        feed();
+        chart.showNow(lookingBack ? headS : tS);
+        chart.setCursor(lookingBack ? tS : null);
+      });
+    },
+  );
+  // biome-ignore lint/correctness/useExhaustiveDependencies: the expected run arrives with a revision
+  useEffect(() => {
+    const expected = session.expectedFrames();
+    if (object !== null && expected !== null) object.setExpected(expected);
+  }, [object, session, revision]);
+  useEffect(() => object?.setTheme(look.theme), [object, look.theme]);
+  useEffect(() => object?.setWords({ reading: readingIn(units) }), [object, units]);
+  return (
+    <div className="chart-host" ref={host}>
+      {phase === 'failed' ? <p className="chart-failed">{say('app.chart.not-drawn')}</p> : null}
+    </div>
+  );
+}

@@ -1,0 +1,133 @@
+import { useId, useMemo } from 'react';
+import type { Action, ActionType } from '../../engine/index.ts';
+import { say } from '../../i18n/index.ts';
+import { type ControlsAt, controlsAt } from '../reading/controls-at.ts';
+import { readChannel } from '../reading/waits-at.ts';
+import { CockControl } from './cock-control.tsx';
+import { LaggingSlider } from './lagging-slider.tsx';
+import { PressButton } from './press-button.tsx';
+import { useFacts, useSession, useSessionPart } from './session-context.tsx';
+
+const FIRING_MODES = ['automatic', 'low fire', 'hand'] as const;
+
+/** The panel of the plant: everything a person standing before it could do. */
+export function PanelTab() {
+  const facts = useFacts();
+  const session = useSession();
+  const events = useSessionPart((state) => state.events);
+  const shownS = useSessionPart((state) => state.shownS);
+  const lookingBack = useSessionPart((state) => state.lookingBack);
+  const at = useMemo(() => controlsAt(events, shownS), [events, shownS]);
+  const may = (type: ActionType) => facts.allow === null || facts.allow.includes(type);
+  const act = (action: Action) => session.act(action);
+  return (
+    <div className="panel">
+      {lookingBack ? <p className="panel-note">{say('app.panel.looking-back')}</p> : null}
+      <div className="panel-switches">
+        <button
+          type="button"
+          className="button"
+          aria-pressed={at.callForHeat}
+          disabled={!may('call-for-heat')}
+          onClick={() => act({ type: 'call-for-heat', on: !at.callForHeat })}
+        >
+          {say('app.panel.heat')}
+        </button>
+        <Reset at={at} disabled={!may('reset')} />
+        <button
+          type="button"
+          className="button warn"
+          aria-pressed={at.emergencyStop}
+          disabled={!may('emergency-stop')}
+          onClick={() => act({ type: 'emergency-stop', pressed: !at.emergencyStop })}
+        >
+          {say(at.emergencyStop ? 'app.panel.stop-release' : 'app.panel.stop')}
+        </button>
+        <button
+          type="button"
+          className="button"
+          aria-pressed={at.supply}
+          disabled={!may('supply')}
+          onClick={() => act({ type: 'supply', on: !at.supply })}
+        >
+          {say('app.panel.supply')}
+        </button>
+      </div>
+      <Load disabled={!may('set-load')} />
+      <Firing at={at} disabled={!may('firing')} />
+      {facts.cocks.map((cock) => (
+        <CockControl key={cock.id} cock={cock} disabled={!may('turn-cock')} />
+      ))}
+      <p className="caution">
+        <strong>{say('app.caution.short')}</strong> {say('app.caution.panel')}
+      </p>
+    </div>
+  );
+}
+
+function Reset({ at, disabled }: { readonly at: ControlsAt; readonly disabled: boolean }) {
+  const session = useSession();
+  const id = useId();
+  return (
+    <>
+      <PressButton
+        pressed={at.resetPressed}
+        disabled={disabled}
+        describedBy={id}
+        onPress={() => session.act({ type: 'reset', pressed: true })}
+        onRelease={() => session.act({ type: 'reset', pressed: false })}
+      >
+        {say('app.panel.reset')}
+      </PressButton>
+      <span id={id} className="for-readers">
+        {say('app.panel.reset-how')}
+      </span>
+    </>
+  );
+}
+
+function Load({ disabled }: { readonly disabled: boolean }) {
+  const facts = useFacts();
+  const session = useSession();
+  const frame = session.shownFrame();
+  const load = frame === null ? 0 : (readChannel(facts, frame, 'vessel.load') ?? 0);
+  return (
+    <LaggingSlider
+      label={say('app.panel.load')}
+      value={load}
+      disabled={disabled}
+      onSet={(value) => session.act({ type: 'set-load', load: value })}
+    />
+  );
+}
+
+function Firing({ at, disabled }: { readonly at: ControlsAt; readonly disabled: boolean }) {
+  const session = useSession();
+  const { mode, rate } = at.firing;
+  return (
+    <fieldset className="firing" disabled={disabled}>
+      <legend>{say('app.panel.firing')}</legend>
+      <div className="segments">
+        {FIRING_MODES.map((each) => (
+          <button
+            key={each}
+            type="button"
+            className="button"
+            aria-pressed={each === mode}
+            onClick={() => session.act({ type: 'firing', mode: each, rate })}
+          >
+            {say(`app.panel.firing.${each === 'low fire' ? 'low-fire' : each}`)}
+          </button>
+        ))}
+      </div>
+      {mode === 'hand' ? (
+        <LaggingSlider
+          label={say('app.panel.rate')}
+          value={rate}
+          disabled={disabled}
+          onSet={(value) => session.act({ type: 'firing', mode: 'hand', rate: value })}
+        />
+      ) : null}
+    </fieldset>
+  );
+}

@@ -1,0 +1,72 @@
+import { useEffect, useState } from 'react';
+import { say } from '../../i18n/index.ts';
+import { loadSchematic, type Schematic } from '../../view/index.ts';
+import { useStore } from '../session/store.ts';
+import { settings } from '../settings/settings.ts';
+import type { Surroundings } from '../settings/theme.ts';
+import { plantOfLibrary } from './schematic-plant.ts';
+import { useFacts, useSession, useSessionPart } from './session-context.tsx';
+import { useViewObject } from './use-view-object.ts';
+import { readingIn, viewMessage, vocabularyOf } from './view-words.ts';
+
+interface Props {
+  readonly look: Surroundings;
+  readonly onList: () => void;
+  readonly onDrawing: (drawing: Schematic | null) => void;
+}
+
+export function SchematicHost({ look, onList, onDrawing }: Props) {
+  const session = useSession();
+  const facts = useFacts();
+  const { units } = useStore(settings);
+  const [attempt, setAttempt] = useState(0);
+  const revision = useSessionPart((state) => state.revision);
+  const { host, object, phase } = useViewObject(
+    `${facts.scenario.id} ${attempt}`,
+    async (element) => {
+      const plant = plantOfLibrary(facts.scenario.plant);
+      const { createSchematic } = await loadSchematic();
+      return createSchematic(element, plant, facts.channels, {
+        message: viewMessage,
+        vocabulary: vocabularyOf(facts),
+        reading: readingIn(units),
+        theme: look.theme,
+        reducedMotion: look.reducedMotion,
+      });
+    },
+    (schematic) => {
+      schematic.onPick((item) => schematic.focusOn(item));
+      return session.onMoment(({ previous, next, blend, tS }) =>
+        schematic.showFrame(previous, next, blend, tS * 1000),
+      );
+    },
+  );
+  useEffect(() => {
+    onDrawing(object);
+    return () => onDrawing(null);
+  }, [object, onDrawing]);
+  useEffect(() => object?.setTheme(look.theme), [object, look.theme]);
+  useEffect(() => object?.setReducedMotion(look.reducedMotion), [object, look.reducedMotion]);
+  useEffect(() => object?.setWords({ reading: readingIn(units) }), [object, units]);
+  // biome-ignore lint/correctness/useExhaustiveDependencies: what was replaced is drawn again
+  useEffect(() => session.refresh(), [session, object, revision]);
+  return (
+    <>
+      <div className="schematic" ref={host} data-phase={phase} />
+      {phase === 'loading' ? <p className="schematic-note">{say('app.plant.loading')}</p> : null}
+      {phase === 'failed' ? (
+        <div className="schematic-note" role="alert">
+          <p>{say('app.plant.not-drawn')}</p>
+          <p>
+            <button type="button" className="button" onClick={() => setAttempt(attempt + 1)}>
+              {say('app.plant.try-again')}
+            </button>{' '}
+            <button type="button" className="button primary" onClick={onList}>
+              {say('app.plant.list')}
+            </button>
+          </p>
+        </div>
+      ) : null}
+    </>
+  );
+}

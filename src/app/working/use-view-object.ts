@@ -1,0 +1,61 @@
+import { type RefObject, useEffect, useRef, useState } from 'react';
+
+/** What every drawing of the view can do, whatever it shows. */
+export interface ViewObject {
+  resize(): void;
+  destroy(): void;
+}
+export type ViewPhase = 'loading' | 'shown' | 'failed';
+
+/**
+ * Keeps a drawing in a host element for as long as `key` stays the same: makes it, follows
+ * the host's size, takes it down. React only hears that it stands, or that it could not.
+ */
+export function useViewObject<T extends ViewObject>(
+  key: string,
+  make: (host: HTMLElement) => Promise<T>,
+  attach: (object: T) => () => void,
+): {
+  readonly host: RefObject<HTMLDivElement | null>;
+  readonly object: T | null;
+  readonly phase: ViewPhase;
+} {
+  const host = useRef<HTMLDivElement>(null);
+  const [object, setObject] = useState<T | null>(null);
+  const [phase, setPhase] = useState<ViewPhase>('loading');
+  // biome-ignore lint/correctness/useExhaustiveDependencies: `key` says when to make it anew
+  useEffect(() => {
+    const element = host.current;
+    if (element === null) return;
+    let alive = true;
+    let undo: (() => void) | null = null;
+    setPhase('loading');
+    make(element).then(
+      (made) => {
+        if (!alive) {
+          made.destroy();
+          return;
+        }
+        const observer = new ResizeObserver(() => made.resize());
+        observer.observe(element);
+        const detach = attach(made);
+        undo = () => {
+          observer.disconnect();
+          detach();
+          made.destroy();
+        };
+        setObject(made);
+        setPhase('shown');
+      },
+      () => {
+        if (alive) setPhase('failed');
+      },
+    );
+    return () => {
+      alive = false;
+      setObject(null);
+      undo?.();
+    };
+  }, [key]);
+  return { host, object, phase };
+}

@@ -1,0 +1,116 @@
+import type { Channel } from '../channels.ts';
+import { terminalOf } from '../vocabulary.ts';
+import { isOnTrain, type LanePlant } from './lane-plant.ts';
+
+/**
+ * A lane of the start chart: what a device was told, what it did, what was proved.
+ * Every part is optional; a lane without any of its channels is left out.
+ */
+export interface Lane {
+  readonly id: string;
+  /** Message code of its name. */
+  readonly name: string;
+  readonly line: LaneLine | null;
+  /** Channel of the position it was told to take, on the line's scale. */
+  readonly asked: string | null;
+  /** Commands (bits of `logic.commands`), each a bar while it is given. */
+  readonly commanded: readonly string[];
+  /** Names of inputs (bits of `logic.inputs`) that prove it. */
+  readonly proved: readonly string[];
+}
+
+export interface LaneLine {
+  readonly channel: string;
+  readonly unit: string;
+  readonly min: number;
+  readonly max: number;
+  /** The top of the scale follows the expected run; else it is a limit of the device. */
+  readonly follows: boolean;
+  /** How far off the expected line is still as expected, share of the expected value. */
+  readonly tolerance: number;
+}
+
+/** The lanes of a plant in the order of a start. */
+export function lanesOf(channels: readonly Channel[], plant: LanePlant): Lane[] {
+  const units = new Map(channels.map((channel) => [channel.id, channel.unit]));
+  const line = (channel: string, max: number, follows: boolean, tolerance = 0.05) => {
+    const unit = units.get(channel);
+    return unit === undefined ? null : { channel, unit, min: 0, max, follows, tolerance };
+  };
+  const asked = (channel: string): string | null => (units.has(channel) ? channel : null);
+  const lane = (id: string, parts: Partial<Omit<Lane, 'id' | 'name'>>): Lane => ({
+    id,
+    name: `view.lane.${id}`,
+    line: null,
+    asked: null,
+    commanded: [],
+    proved: [],
+    ...parts,
+  });
+  const valve = (id: string, proved: readonly string[] = []): Lane[] =>
+    isOnTrain(plant, id)
+      ? [
+          lane(id, {
+            line: line(`gas.${id}.opening`, 1, false),
+            commanded: [terminalOf(id)],
+            proved,
+          }),
+        ]
+      : [];
+
+  const all = [
+    lane('fan', {
+      line: line('fan.speed', FULL_SPEED_RPM, true),
+      commanded: ['fan'],
+      proved: ['fanAtPurgeSpeed', 'fanAtLightOffSpeed'],
+    }),
+    lane('damper', {
+      line: line('damper.feedback', QUARTER_TURN_DEG, false),
+      asked: asked('damper.target'),
+      proved: ['damperAtPurge', 'damperAtLightOff'],
+    }),
+    lane('airflow', {
+      line: line('air.windbox.pressure', FULL_WINDBOX_PA, true, 0.08),
+      proved: ['airProved'],
+    }),
+    ...valve('vent-valve'),
+    ...valve('upstream-valve', ['upstreamValveClosed']),
+    ...valve('downstream-valve', ['downstreamValveClosed']),
+    ...(isOnTrain(plant, 'vent-valve')
+      ? [
+          lane('interspace', {
+            line: line('gas.interspace.pressure', FULL_INTERSPACE_PA, true, 0.06),
+            proved: ['interspaceEmpty', 'interspaceFull'],
+          }),
+        ]
+      : []),
+    ...(isOnTrain(plant, 'pilot-valve')
+      ? [
+          lane('pilot-spark', {
+            line: line('gas.pilot-valve.opening', 1, false),
+            commanded: ['pilotValve', 'spark'],
+          }),
+        ]
+      : [
+          lane('spark', {
+            line: line('spark.power', FULL_SPARK_W, true, 0.5),
+            commanded: ['spark'],
+          }),
+        ]),
+    lane('fuel-valve', {
+      line: line('fuel-valve.feedback', QUARTER_TURN_DEG, false),
+      asked: asked('fuel-valve.target'),
+      proved: ['fuelValveAtLightOff'],
+    }),
+    lane('flame', { line: line('flame.signal', FULL_SIGNAL_UA, true, 0.3), proved: ['flame'] }),
+  ];
+  return all.filter((entry) => entry.line !== null || entry.commanded.length > 0);
+}
+
+/** Tops of the lanes' scales where no expected run says better. */
+const FULL_SPEED_RPM = 1900;
+const QUARTER_TURN_DEG = 93;
+const FULL_WINDBOX_PA = 3500;
+const FULL_INTERSPACE_PA = 12000;
+const FULL_SPARK_W = 150;
+const FULL_SIGNAL_UA = 12;

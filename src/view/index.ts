@@ -1,0 +1,23 @@
+export type { Channel } from './channels.ts';
+export { createStartChart } from './chart/index.ts';
+export { type Lane, lanesOf } from './chart/lanes.ts';
+export type { StartChart, StartChartOptions } from './chart/types.ts';
+export type { Message, MessageParams, Reading } from './message.ts';
+export type { Theme } from './palette.ts';
+export { siReading } from './reading.ts';
+export type { SchematicPlant } from './schematic/plant.ts';
+export type { ListedItem, Schematic, SchematicOptions } from './schematic/types.ts';
+export { createSound } from './sound/index.ts';
+export type { Caption, Sound, SoundName, SoundOptions } from './sound/types.ts';
+export type { Trends, TrendsOptions } from './trends/types.ts';
+export type { Vocabulary } from './vocabulary.ts';
+
+/** The drawing brings Pixi with it: fetched when it is wanted. */
+export function loadSchematic() {
+  return import('./schematic/index.ts');
+}
+
+/** The trends drawer brings uPlot with it. */
+export function loadTrends() {
+  return import('./trends/index.ts');
+}

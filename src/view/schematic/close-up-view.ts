@@ -1,0 +1,127 @@
+import type { Message } from '../message.ts';
+import type { SchematicItem } from './items.ts';
+import type { Rect, Size } from './layout-types.ts';
+
+/** A line of a close-up: what is read, and from which channel. */
+export interface CloseUpRow {
+  readonly code: string;
+  readonly channel: string;
+}
+
+const row = (code: string, channel: string): CloseUpRow => ({
+  code: `view.reading.${code}`,
+  channel,
+});
+
+/** Readings that belong to one component, all of them visible ones. */
+export function rowsOf(item: SchematicItem): CloseUpRow[] {
+  switch (item.kind) {
+    case 'cock':
+    case 'shutoff':
+    case 'regulator':
+      return [row('stem', `gas.${item.id}.opening`), row('flow', `gas.${item.id}.flow`)];
+    case 'strainer':
+    case 'orifice':
+      return [row('flow', `gas.${item.id}.flow`)];
+    case 'control':
+      return [
+        row('asked', `${item.id}.target`),
+        row('fed-back', `${item.id}.feedback`),
+        row('blade', `${item.id}.blade`),
+        row('flow', `gas.${item.id}.flow`),
+      ];
+    case 'test-point':
+      return [
+        row(
+          'pressure',
+          item.id === 'windbox'
+            ? 'air.windbox.pressure'
+            : `gas.${item.id.slice('test-point:'.length)}.pressure`,
+        ),
+      ];
+    case 'inlet-screen':
+      return [row('flow', 'air.flow')];
+    case 'fan':
+    case 'drive':
+      return [
+        row('speed', 'fan.speed'),
+        row('frequency', 'fan.frequency'),
+        row('current', 'fan.current'),
+      ];
+    case 'damper':
+      return [
+        row('asked', 'damper.target'),
+        row('fed-back', 'damper.feedback'),
+        row('blade', 'damper.blade'),
+      ];
+    case 'air-switch':
+      return [
+        row('windbox', 'air.windbox.pressure'),
+        row('head', 'air.head.differential'),
+        row('flow', 'air.flow'),
+      ];
+    case 'burner':
+      return [
+        row('head', 'air.head.differential'),
+        row('spark', 'spark.power'),
+        row('pilot-flame', 'pilot.intensity'),
+        row('main-flame', 'main.intensity'),
+      ];
+    case 'flame-sensor':
+      return [row('signal', 'flame.signal')];
+    case 'furnace':
+      return [
+        row('furnace-pressure', 'furnace.pressure'),
+        row('furnace-temperature', 'furnace.temperature'),
+      ];
+    case 'vessel':
+    case 'level-gauge':
+      return [
+        row('pressure', 'vessel.pressure'),
+        row('level', 'vessel.level'),
+        row('steam', 'vessel.steam'),
+        row('load', 'vessel.load'),
+      ];
+    case 'stack':
+      return [
+        row('flue-temperature', 'flue.temperature'),
+        row('oxygen', 'flue.oxygen'),
+        row('draught', 'stack.draught'),
+      ];
+  }
+}
+
+/** Where the close-up's panel stands: on the side away from what is looked at. */
+export function panelRect(
+  item: SchematicItem,
+  size: Size,
+  widthPx: number,
+  heightPx: number,
+): Rect {
+  const itemIsLeft = item.box.x + item.box.width / 2 < size.width / 2;
+  return {
+    x: itemIsLeft ? size.width - widthPx - PANEL_MARGIN_PX : PANEL_MARGIN_PX,
+    y: PANEL_MARGIN_PX,
+    width: widthPx,
+    height: heightPx,
+  };
+}
+const PANEL_MARGIN_PX = 14;
+
+/** The part of the view the panel leaves free. */
+export function freeRect(panel: Rect, size: Size): Rect {
+  const panelIsLeft = panel.x < size.width / 2;
+  const x = panelIsLeft ? panel.x + panel.width : 0;
+  const width = size.width - panel.width - PANEL_MARGIN_PX;
+  return { x, y: 0, width, height: size.height };
+}
+
+/** Zoom at which an item fills a good part of the free view. */
+export function closeUpScale(item: SchematicItem, free: Rect): number {
+  const fit = Math.min((free.width * 0.5) / item.box.width, (free.height * 0.5) / item.box.height);
+  return Math.min(4, Math.max(1.2, fit));
+}
+
+export function noteOf(item: SchematicItem, message: Message): string {
+  return message(`view.close-up.${item.kind}`);
+}

@@ -1,0 +1,159 @@
+import { shortName } from './item-names.ts';
+import {
+  askedLine,
+  combustibleLine,
+  countLine,
+  type LabelLine,
+  nameLine,
+  positionLine,
+  presenceLine,
+  proofLine,
+  provedReadingLine,
+  readingLine,
+  valveLine,
+} from './label-lines.ts';
+import { LEGEND_MEDIA, LEGEND_NOTES } from './layout.ts';
+import { testPointId } from './layout-parts.ts';
+import type { SchematicPlant, TrainEdge } from './plant.ts';
+import { shapeOf } from './train-graph.ts';
+import type { Words } from './words.ts';
+
+export interface LabelSpec {
+  readonly id: string;
+  readonly lines: readonly LabelLine[];
+}
+
+/** Values that need the most room, in SI. */
+const WIDEST_PA = [28888, -8888];
+const WIDEST_VESSEL_PA = [1388888];
+const SPARK_SEEN_W = 1;
+
+/** Everything the drawing says of a plant, in words and readings. */
+export function labelsOf(
+  plant: SchematicPlant,
+  words: Words,
+  teaching: boolean,
+): ReadonlyMap<string, LabelSpec> {
+  const name = (id: string): string => shortName(id, null, words.message);
+  const crowded = pilotFittings(plant);
+  const specs: LabelSpec[] = plant.gasTrain.edges
+    .filter((edge) => !crowded.has(edge.id))
+    .map((edge) => ({ id: edge.id, lines: edgeLines(edge, plant, words) }));
+  for (const node of plant.gasTrain.nodes) {
+    specs.push({
+      id: testPointId(node.id),
+      lines: [
+        readingLine(
+          words,
+          `gas.${node.id}.pressure`,
+          WIDEST_PA,
+          node.id === 'inlet' ? words.message('view.short.gas') : undefined,
+        ),
+      ],
+    });
+  }
+  specs.push(
+    { id: 'fan', lines: [readingLine(words, 'fan.speed', [1888], name('fan'))] },
+    { id: 'drive', lines: [readingLine(words, 'fan.frequency', [58.8], name('drive'))] },
+    {
+      id: 'damper',
+      lines: [nameLine(name('damper')), positionLine(words, 'damper.feedback', 'damper.target')],
+    },
+    {
+      id: 'windbox',
+      lines: [nameLine(name('windbox')), readingLine(words, 'air.windbox.pressure', [8888, -888])],
+    },
+    {
+      id: 'air-switch',
+      lines: [
+        nameLine(name('air-switch')),
+        proofLine(words, 'airProved', 'view.proved', 'view.not-proved'),
+      ],
+    },
+    { id: 'spark', lines: [presenceLine(words, 'spark.power', SPARK_SEEN_W, name('spark'))] },
+    {
+      id: 'flame-sensor',
+      lines: [provedReadingLine(words, 'flame.signal', [88.8], 'flame', name('flame-sensor'))],
+    },
+    {
+      id: 'furnace',
+      lines: [
+        nameLine(name('furnace')),
+        countLine(words, 'furnace.air-changes', 'view.air-changes'),
+      ],
+    },
+    {
+      id: 'stack',
+      lines: [nameLine(name('stack')), readingLine(words, 'flue.temperature', [573])],
+    },
+    ...vesselLabels(plant, words),
+    ...[...LEGEND_MEDIA.map((medium) => `legend:${medium}`), ...LEGEND_NOTES].map((id) => ({
+      id,
+      lines: [nameLine(words.message(`view.${id.replace(':', '.')}`))],
+    })),
+  );
+  if (teaching) {
+    specs.push({
+      id: 'teaching',
+      lines: [
+        nameLine(words.message('view.unburnt-gas-title')),
+        combustibleLine(words, 'furnace.combustible'),
+      ],
+    });
+  }
+  return new Map(specs.map((spec) => [spec.id, spec]));
+}
+
+/** Fittings of a pilot line but for its valves: the symbol must do, there is no room for names. */
+function pilotFittings(plant: SchematicPlant): ReadonlySet<string> {
+  const { pilots } = shapeOf(plant.gasTrain);
+  const edges = pilots.flatMap((branch) => branch.edges);
+  return new Set(edges.filter((edge) => edge.kind !== 'shutoff').map((edge) => edge.id));
+}
+
+function edgeLines(edge: TrainEdge, plant: SchematicPlant, words: Words): LabelLine[] {
+  const name = nameLine(shortName(edge.id, edge.kind, words.message));
+  switch (edge.kind) {
+    case 'cock':
+      return [name, valveLine(words, edge.id, false)];
+    case 'shutoff':
+      return [name, valveLine(words, edge.id, plant.hasProofOfClosure !== false)];
+    case 'control':
+      return [
+        name,
+        readingLine(words, `${edge.id}.feedback`, [88.8]),
+        askedLine(words, `${edge.id}.feedback`, `${edge.id}.target`),
+      ];
+    default:
+      return [name];
+  }
+}
+
+function vesselLabels(plant: SchematicPlant, words: Words): LabelSpec[] {
+  const title = nameLine(words.message(`view.vessel.${plant.vesselKind.replace(' ', '-')}`));
+  if (plant.vesselKind === 'hot water') {
+    return [
+      { id: 'vessel', lines: [title] },
+      {
+        id: 'steam',
+        lines: [readingLine(words, 'vessel.temperature', [373], words.message('view.short.flow'))],
+      },
+    ];
+  }
+  return [
+    { id: 'vessel', lines: [title] },
+    {
+      id: 'steam',
+      lines: [
+        readingLine(words, 'vessel.pressure', WIDEST_VESSEL_PA, words.message('view.short.steam')),
+      ],
+    },
+    {
+      id: 'level',
+      lines: [
+        nameLine(words.message('view.short.level-gauge')),
+        readingLine(words, 'vessel.level', [-0.188]),
+      ],
+    },
+  ];
+}

@@ -1,0 +1,47 @@
+import { Graphics } from 'pixi.js';
+import { readAt } from '../channels.ts';
+import { bitOf, isSet, terminalOf } from '../vocabulary.ts';
+import type { PlacedSymbol } from './layout-types.ts';
+import { placed } from './placed.ts';
+import { type Drawn, OUTLINE_PX, type SceneContext } from './scene.ts';
+import { drawBowTie, fillTo, turnOf } from './valve-body.ts';
+import { valveLook } from './valve-view.ts';
+
+/** A shut-off valve: plug and stem lift off the seat, the coil fills when it is fed. */
+export function createValveSymbol(place: PlacedSymbol, context: SceneContext): Drawn {
+  const { palette, channels, vocabulary } = context;
+  const opening = channels.indexOf(`gas.${place.id}.opening`);
+  const commands = channels.indexOf('logic.commands');
+  const coilBit = bitOf(vocabulary.commands, terminalOf(place.id));
+  const { outline, filling } = drawBowTie(context);
+  const stem = new Graphics();
+  stem.moveTo(0, -6).lineTo(0, -22).stroke({ width: OUTLINE_PX, color: palette.ink });
+  stem.roundRect(-2.6, -8, 5.2, 16, 1.4).fill(palette.ink);
+  const box = new Graphics();
+  box.rect(-11, -38, 22, 20).fill(palette.body).stroke({ width: OUTLINE_PX, color: palette.ink });
+  box.moveTo(-11, -18).lineTo(11, -38).stroke({ width: OUTLINE_PX, color: palette.ink });
+  const coil = new Graphics();
+  coil.rect(-11, -38, 22, 20).fill(palette.ink);
+  coil.moveTo(-9, -20).lineTo(9, -36).stroke({ width: OUTLINE_PX, color: palette.body });
+  coil.visible = false;
+  const { scale } = context.layout;
+  let fill = -1;
+  let fed = false;
+  return {
+    fixed: placed([outline, box], place, scale, turnOf(place)),
+    node: placed([filling, stem, coil], place, scale, turnOf(place)),
+    show(view) {
+      const look = valveLook(readAt(view.values, opening));
+      if (look.fill !== fill) {
+        fill = look.fill;
+        fillTo(filling, fill);
+        stem.y = -look.stemPx;
+      }
+      const isFed = isSet(readAt(view.values, commands), coilBit);
+      if (isFed !== fed) {
+        fed = isFed;
+        coil.visible = fed;
+      }
+    },
+  };
+}

@@ -1,0 +1,56 @@
+import type { Point, Rect } from './layout-types.ts';
+import type { VesselKind } from './plant.ts';
+
+/** Level range that the drawn vessel and gauge span, m about normal. */
+const SEEN_LEVEL_M = 0.3;
+const NORMAL_SHARE = 0.52;
+const LEVEL_STEPS = 240;
+
+/** Share of the vessel's height that is under water. */
+export function waterShare(levelM: number, kind: VesselKind): number {
+  if (kind === 'hot water') return 1;
+  const share = NORMAL_SHARE + (levelM / (2 * SEEN_LEVEL_M)) * 0.8;
+  return Math.round(Math.min(0.97, Math.max(0.02, share)) * LEVEL_STEPS) / LEVEL_STEPS;
+}
+
+/** Outline of the shell: an ellipse for a drum, else a rectangle with round corners. */
+export function shellPoints(shell: Rect, kind: VesselKind): Point[] {
+  const cx = shell.x + shell.width / 2;
+  const cy = shell.y + shell.height / 2;
+  const power = kind === 'water-tube' ? 2.6 : 8;
+  const points: Point[] = [];
+  for (let i = 0; i < OUTLINE_POINTS; i += 1) {
+    const turn = (i / OUTLINE_POINTS) * 2 * Math.PI;
+    points.push({
+      x: cx + (shell.width / 2) * superCosine(Math.cos(turn), power),
+      y: cy + (shell.height / 2) * superCosine(Math.sin(turn), power),
+    });
+  }
+  return points;
+}
+const OUTLINE_POINTS = 96;
+
+/** A superellipse: power 2 an ellipse, high powers a box. */
+function superCosine(value: number, power: number): number {
+  return Math.sign(value) * Math.abs(value) ** (2 / power);
+}
+
+/** The outline below a level: the points under it, closed along it. */
+export function waterPoints(outline: readonly Point[], surfaceY: number): Point[] {
+  const below: Point[] = [];
+  for (let i = 0; i < outline.length; i += 1) {
+    const a = outline[i];
+    const b = outline[(i + 1) % outline.length];
+    if (a.y >= surfaceY) below.push(a);
+    if (a.y >= surfaceY !== b.y >= surfaceY) {
+      const part = (surfaceY - a.y) / (b.y - a.y);
+      below.push({ x: a.x + (b.x - a.x) * part, y: surfaceY });
+    }
+  }
+  return below;
+}
+
+/** Bubbles by steaming: how strongly they show, 0 none. */
+export function bubbleAlpha(steamKgS: number): number {
+  return Math.round(Math.min(1, Math.max(0, steamKgS) / 0.6) * 10) / 10;
+}

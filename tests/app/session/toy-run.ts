@@ -1,0 +1,114 @@
+/** A run small enough to see through: one channel counts the time reset was in, the hash is the whole story. */
+
+import type { HostPorts } from '../../../src/app/session/host-ports.ts';
+import type { Facts, ToPage } from '../../../src/app/session/protocol.ts';
+import type { Action, Run, RunEvent, RunSetup, TimedAction } from '../../../src/engine/index.ts';
+
+export const TOY_STEPS = ['standby', 'purge', 'modulation'] as const;
+
+export function createToyRun(setup: RunSetup): Run {
+  const log: TimedAction[] = [...setup.actions];
+  const frames: Float64Array[] = [Float64Array.of(0, 0)];
+  const events: RunEvent[] = [];
+  let step = 0;
+  let steps = 0;
+  let held = 0;
+  let taken = 0;
+  let pressed = 0;
+  let story = 1;
+  function take(): void {
+    for (; taken < log.length && (log[taken]?.t ?? 0) <= step / 100 + 1e-9; taken += 1) {
+      const action = log[taken];
+      if (action === undefined) return;
+      events.push({ t: step / 100, type: 'action', action });
+      if (action.type === 'reset') pressed = action.pressed ? 1 : 0;
+    }
+  }
+  return {
+    setup,
+    channels: [
+      { id: 'held', unit: 's', kind: 'time', part: 'visible' },
+      { id: 'logic.step', unit: '1', kind: 'word', part: 'visible' },
+    ],
+    frameS: 0.1,
+    timeS: () => step / 100,
+    advanceTo(tS) {
+      for (const last = Math.round(tS * 100); step < last; ) {
+        take();
+        held += pressed;
+        step += 1;
+        if (step === 1000 || step === 5000) {
+          steps += 1;
+          events.push({ t: step / 100, type: 'step', step: TOY_STEPS[steps] ?? 'modulation' });
+        }
+        if (step % 10 === 0) {
+          frames.push(Float64Array.of(held, steps));
+          story = (Math.imul(story, 31) + held) | 0;
+        }
+      }
+    },
+    act(action: Action) {
+      const timed = { t: step / 100, ...action } as TimedAction;
+      log.splice(taken, 0, timed);
+      return timed;
+    },
+    log: () => [...log],
+    events: () => events,
+    frameCount: () => frames.length,
+    firstFrame: () => 0,
+    standingFaults: () => [],
+    frame: (k) => frames[k] as Float64Array,
+    hash: () => `${step}:${story}`,
+    status: () => ({
+      step: TOY_STEPS[steps] ?? 'modulation',
+      sinceS: 0,
+      lockout: null,
+      lockoutStep: null,
+      resets: 0,
+    }),
+  };
+}
+
+export function toyFacts(run: Run): Facts {
+  return {
+    scenario: { id: 'toy', title: 'Toy', summary: '', caution: null, plant: 'toy' },
+    plantTitle: 'Toy',
+    channels: run.channels.map((channel) => ({ ...channel })),
+    frameS: 0.1,
+    readings: {},
+    steps: [],
+    stepNames: [...TOY_STEPS],
+    inputs: [],
+    commands: [],
+    targets: [],
+    faults: [],
+    cocks: [],
+    allow: null,
+  };
+}
+
+export interface Bench {
+  readonly ports: HostPorts;
+  readonly posted: ToPage[];
+  clockMs: number;
+}
+
+export function createBench(actions: readonly TimedAction[] = []): Bench {
+  const setup = { actions, faults: [], load: [], seed: 1 } as unknown as RunSetup;
+  const bench: Bench = {
+    posted: [],
+    clockMs: 0,
+    ports: {
+      nowMs: () => bench.clockMs,
+      post: (message) => bench.posted.push(message),
+      openStage: () => ({
+        setup,
+        healthySetup: setup,
+        healthyUntilS: 5,
+        facts: toyFacts,
+      }),
+      createRun: createToyRun,
+    },
+  };
+  return bench;
+}

@@ -1,0 +1,29 @@
+import { describe, expect, it } from 'vitest';
+import { hrefOf, parseRoute, type Route } from '../../../src/app/shell/route.ts';
+
+describe('routes', () => {
+  const routes: readonly Route[] = [
+    { page: 'front' },
+    { page: 'practise' },
+    { page: 'teach' },
+    { page: 'quiz' },
+    { page: 'watch', scenario: 'healthy-start', projector: false },
+    { page: 'blind', number: 7 },
+    { page: 'watch', scenario: 'an odd/name %', projector: true },
+  ];
+  it.each(routes)('$page leads back to itself', (route) => {
+    expect(parseRoute(hrefOf(route))).toEqual(route);
+  });
+
+  it.each([
+    '',
+    '#',
+    '#/nowhere',
+    '#/practise/watch',
+    '#/practise/watch/%E0%A4%A',
+    '#/quiz/more',
+    '#/practise/blind/x',
+  ])('%s leads to the first page', (hash) => {
+    expect(parseRoute(hash)).toEqual({ page: 'front' });
+  });
+});

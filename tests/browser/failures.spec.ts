@@ -1,0 +1,27 @@
+/** What goes wrong is said, with a way on. */
+import { expect, test } from './fixtures.ts';
+
+test('an address of no scenario says so and leads to another', async ({ page }) => {
+  await page.goto('/#/practise/watch/no-such-start');
+  await expect(page.getByRole('alert')).toContainText('There is no scenario of this name.');
+  await page.getByRole('link', { name: 'Choose another start' }).click();
+  await expect(page.getByRole('heading', { name: 'Practise' })).toBeVisible();
+});
+
+test('the quiz door says that it is not built and leads nowhere', async ({ page }) => {
+  await page.goto('/');
+  const door = page.locator('.door', { hasText: 'Quiz' });
+  await expect(door).toContainText('Not built yet');
+  await expect(page.getByRole('link', { name: /Quiz/ })).toHaveCount(0);
+});
+
+test('scripting of each frame can be measured', async ({ page }, info) => {
+  await page.goto('/?measure#/practise/watch/healthy-start');
+  await page.getByRole('button', { name: 'Run at 5 times real time' }).click();
+  await page.waitForFunction(() => (window.flamewrightFrameCostsMs?.length ?? 0) > 200);
+  const costs = await page.evaluate(() => window.flamewrightFrameCostsMs ?? []);
+  const sorted = costs.slice(60).sort((a, b) => a - b);
+  const at = (share: number) => sorted[Math.floor(sorted.length * share)]?.toFixed(2);
+  info.annotations.push({ type: 'frame cost, ms', description: `p50 ${at(0.5)}, p95 ${at(0.95)}` });
+  expect(costs.every((cost) => cost >= 0)).toBe(true);
+});

@@ -1,0 +1,64 @@
+import type { SchematicPlant } from '../../src/view/index.ts';
+
+const edge = (
+  id: string,
+  kind: SchematicPlant['gasTrain']['edges'][number]['kind'],
+  from: string,
+  to: string,
+) => ({ id, kind, from, to });
+
+/** The shapes of the three plants: everything, no drive, no vent and no pilot. */
+export const dairy: SchematicPlant = {
+  id: 'dairy',
+  title: 'Dairy, boiler 2',
+  gasTrain: {
+    nodes: [
+      'strainer-inlet',
+      'inlet',
+      'regulated',
+      'interspace',
+      'manifold',
+      'nozzle-inlet',
+      'pilot-inlet',
+      'pilot',
+    ].map((id) => ({ id })),
+    edges: [
+      edge('cock', 'cock', 'supply', 'strainer-inlet'),
+      edge('strainer', 'strainer', 'strainer-inlet', 'inlet'),
+      edge('regulator', 'regulator', 'inlet', 'regulated'),
+      edge('upstream-valve', 'shutoff', 'regulated', 'interspace'),
+      edge('vent-valve', 'shutoff', 'interspace', 'atmosphere'),
+      edge('downstream-valve', 'shutoff', 'interspace', 'manifold'),
+      edge('fuel-valve', 'control', 'manifold', 'nozzle-inlet'),
+      edge('nozzle', 'orifice', 'nozzle-inlet', 'furnace'),
+      edge('pilot-valve', 'shutoff', 'regulated', 'pilot-inlet'),
+      edge('pilot-regulator', 'regulator', 'pilot-inlet', 'pilot'),
+      edge('pilot-orifice', 'orifice', 'pilot', 'furnace'),
+    ],
+  },
+  hasVariableSpeedFan: true,
+  hasPilot: true,
+  hasProofOfClosure: true,
+  vesselKind: 'water-tube',
+  sensorKind: 'IR',
+};
+
+export const fireTube: SchematicPlant = {
+  ...dairy,
+  id: 'fire-tube',
+  hasVariableSpeedFan: false,
+  hasProofOfClosure: false,
+  vesselKind: 'fire-tube',
+};
+
+export const hotWater: SchematicPlant = {
+  ...dairy,
+  id: 'hot-water',
+  gasTrain: {
+    nodes: dairy.gasTrain.nodes.filter(({ id }) => !id.startsWith('pilot')),
+    edges: dairy.gasTrain.edges.filter(({ id }) => !/^(pilot|vent)/.test(id)),
+  },
+  hasVariableSpeedFan: false,
+  hasPilot: false,
+  vesselKind: 'hot water',
+};
