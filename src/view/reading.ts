@@ -30,15 +30,16 @@ const BAR: Display = { factor: 1e-5, offset: 0, digits: 1, suffix: ' bar' };
 const BAR_FROM_PA = 2e5;
 
 /** Readings in SI with the prefixes the trade uses; stands in where the page gives no other. */
-export const siReading: Reading = (value, unit) => {
+export const siReading: Reading = (value, unit, channel) => {
   if (!Number.isFinite(value)) return NOT_THERE;
-  const display = unit === 'Pa' ? pressureDisplay(value) : DISPLAYS[unit];
+  const isVessel = channel?.startsWith('vessel.') === true;
+  const display = unit === 'Pa' ? pressureDisplay(value, isVessel) : DISPLAYS[unit];
   if (display === undefined) return `${figures(value, 1)} ${unit}`;
   return figures(value * display.factor + display.offset, display.digits) + display.suffix;
 };
 
-function pressureDisplay(pa: number): Display {
-  return Math.abs(pa) < BAR_FROM_PA ? MILLIBAR : BAR;
+function pressureDisplay(pa: number, isVessel: boolean): Display {
+  return isVessel || Math.abs(pa) >= BAR_FROM_PA ? BAR : MILLIBAR;
 }
 
 /** Decimal point, thousands parted by a gap, a true minus, and no "−0.0". */

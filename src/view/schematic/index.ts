@@ -1,3 +1,5 @@
+// The page forbids code made from text; this swaps in Pixi's renderer code that does without.
+import 'pixi.js/unsafe-eval';
 import { autoDetectRenderer, Container } from 'pixi.js';
 import { type Channel, indexChannels } from '../channels.ts';
 import { paletteOf } from '../palette.ts';

@@ -25,7 +25,7 @@ export interface LabelSpec {
 
 /** Values that need the most room, in SI. */
 const WIDEST_PA = [28888, -8888];
-const WIDEST_VESSEL_PA = [1388888];
+const WIDEST_VESSEL_PA = [1388888, 88888];
 const SPARK_SEEN_W = 1;
 
 /** Everything the drawing says of a plant, in words and readings. */
