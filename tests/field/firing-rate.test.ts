@@ -31,7 +31,12 @@ function control(given: Partial<FiringRateParameters> = {}): FiringRate {
 function step(
   c: FiringRate,
   measuredPa: number,
-  { mode = 'automatic' as FiringMode, hand = 0, demand = 'released' as FiringDemand, second = false } = {},
+  {
+    mode = 'automatic' as FiringMode,
+    hand = 0,
+    demand = 'released' as FiringDemand,
+    second = false,
+  } = {},
 ): number {
   stepFiringRate(c, measuredPa, demand, mode, hand, second, LOW_FIRE, 1, STEP_S);
   return c.rate;

@@ -10,6 +10,7 @@ import {
 import {
   createFlameSensor,
   type FlameSensorParameters,
+  prepareFlameSensor,
   refreshFlameSensor,
   stepFlameSensor,
 } from '../../src/field/flame-sensor.ts';
@@ -182,6 +183,24 @@ describe('every flame sensor', () => {
   it.each(kinds.map((p) => [p.kind, p] as const))('%s is dead without supply', (_kind, p) => {
     expect(signal(p, MAIN, false)).toBe(0);
   });
+
+  it.each([
+    ['uv', uv(), { lensTransmission: 0.1 }],
+    ['ir', ir(), { lensTransmission: 0.1 }],
+    ['ionisation', rod(), { foulingOhm: 1e9 }],
+  ])(
+    '%s shows dirt that comes in mid-run, though the flame burns on unchanged',
+    (_kind, p, dirt) => {
+      const sensor = createFlameSensor(p, createRandom(1, 'sensor'), STEP_S);
+      const readings = { ...createReadings(), ...MAIN };
+      for (let i = 0; i < 300; i++) stepFlameSensor(sensor, readings, true);
+      const clean = sensor.microamps;
+      Object.assign(p, dirt);
+      prepareFlameSensor(sensor, STEP_S);
+      for (let i = 0; i < 300; i++) stepFlameSensor(sensor, readings, true);
+      expect(sensor.microamps).toBeLessThan(0.3 * clean);
+    },
+  );
 
   it('scatters by its noise, alike for the same seed', () => {
     const walk = (seed: number) => {

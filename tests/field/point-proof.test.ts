@@ -59,6 +59,7 @@ describe('proof of a point', () => {
   it('is lost at once beyond the break band or without its further condition', () => {
     for (const [value, allowed] of [
       [27.6, true],
+      [22.4, true],
       [25, false],
     ] as const) {
       const proof = proofAt(25, 0);

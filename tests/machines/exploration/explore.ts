@@ -82,7 +82,7 @@ export function explore(evaluator: Evaluator, visit: (move: Move) => boolean): C
     return to;
   };
 
-  for (const saved of [null, ...CAUSES]) {
+  for (const saved of [...CAUSES, null]) {
     forEachLeaf(evaluator.powerUp(saved), (outcome, cube) =>
       arrive(null, { saved }, outcome, cube),
     );
