@@ -65,8 +65,8 @@ export function createSimulatedClock(startMs = 0): SimulatedClock {
   }
   function fireUpTo(ms: number): void {
     let atThisInstant = 0;
-    while (clock.nextDueMs <= ms) {
-      const timer = timers.shift() as Timer;
+    for (let timer = timers[0]; timer !== undefined && timer.dueMs <= ms; timer = timers[0]) {
+      timers.shift();
       readNextDue();
       atThisInstant = timer.dueMs === clock.nowMs ? atThisInstant + 1 : 0;
       if (atThisInstant > MOST_AT_ONE_INSTANT) {

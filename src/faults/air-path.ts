@@ -1,12 +1,5 @@
 /** Faults of the air path: damper, servo, fan, drive, airflow switch, what the air goes through. */
-import {
-  ANY_ONSET,
-  BROKEN,
-  type Fault,
-  isBroken,
-  NOT_INTERMITTENT,
-  share,
-} from './fault.ts';
+import { ANY_ONSET, BROKEN, type Fault, isBroken, NOT_INTERMITTENT, share } from './fault.ts';
 import { driveOf, type FaultSubject, servoOf, switchOf } from './subject.ts';
 
 const FAMILY = 'air path';
@@ -22,7 +15,8 @@ export const AIR_PATH_FAULTS: readonly Fault[] = [
     id: 'damper jammed short of purge',
     family: FAMILY,
     component: 'air damper',
-    mechanism: 'something solid in the duct or linkage stops the shaft before the end of its stroke',
+    mechanism:
+      'something solid in the duct or linkage stops the shaft before the end of its stroke',
     severity: { unit: '°', means: 'short of the full stroke', low: 5, typical: 25, high: 80 },
     onsets: ANY_ONSET,
     repair: 'isolate, lock off, free the damper, stroke it by hand',

@@ -99,7 +99,8 @@ export const FUEL_TRAIN_FAULTS: readonly Fault[] = [
     appliesTo: (s) => edgeOf(s, 'shutoff', VENT) !== undefined,
     apply: (s, severity) => {
       const vent = edgeOf(s, 'shutoff', VENT);
-      if (vent !== undefined) vent.stuckShutFraction = Math.min(vent.stuckShutFraction, 1 - severity);
+      if (vent !== undefined)
+        vent.stuckShutFraction = Math.min(vent.stuckShutFraction, 1 - severity);
     },
   },
   coilOpen('upstream', UPSTREAM, 2),
@@ -266,10 +267,7 @@ export const FUEL_TRAIN_FAULTS: readonly Fault[] = [
     priorWeight: 1,
     appliesTo: () => true,
     apply: (s, severity) => {
-      s.gasTrain.supply.pressureGaugePa = Math.max(
-        0,
-        s.gasTrain.supply.pressureGaugePa - severity,
-      );
+      s.gasTrain.supply.pressureGaugePa = Math.max(0, s.gasTrain.supply.pressureGaugePa - severity);
     },
   },
   {
@@ -277,7 +275,13 @@ export const FUEL_TRAIN_FAULTS: readonly Fault[] = [
     family: FAMILY,
     component: 'low-gas pressure switch',
     mechanism: 'its switch point has moved up',
-    severity: { unit: 'Pa', means: 'rise of the switch point', low: 1000, typical: 5000, high: 9000 },
+    severity: {
+      unit: 'Pa',
+      means: 'rise of the switch point',
+      low: 1000,
+      typical: 5000,
+      high: 9000,
+    },
     onsets: NOT_INTERMITTENT,
     repair: 'set or replace the switch, prove it with a manometer',
     priorWeight: 2,
@@ -307,7 +311,13 @@ export const FUEL_TRAIN_FAULTS: readonly Fault[] = [
     family: FAMILY,
     component: 'high-gas pressure switch',
     mechanism: 'its switch point has moved down',
-    severity: { unit: 'Pa', means: 'fall of the switch point', low: 1000, typical: 5000, high: 9000 },
+    severity: {
+      unit: 'Pa',
+      means: 'fall of the switch point',
+      low: 1000,
+      typical: 5000,
+      high: 9000,
+    },
     onsets: NOT_INTERMITTENT,
     repair: 'set or replace the switch, prove it with a manometer',
     priorWeight: 1,

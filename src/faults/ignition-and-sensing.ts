@@ -1,12 +1,5 @@
 /** Faults of ignition and of flame sensing. */
-import {
-  ANY_ONSET,
-  BROKEN,
-  type Fault,
-  isBroken,
-  NOT_INTERMITTENT,
-  share,
-} from './fault.ts';
+import { ANY_ONSET, BROKEN, type Fault, isBroken, NOT_INTERMITTENT, share } from './fault.ts';
 import { type FaultSubject, sensorOf } from './subject.ts';
 
 const IGNITION = 'ignition';
@@ -18,6 +11,16 @@ const hasOptics = (s: FaultSubject): boolean =>
 
 function opticsOf(s: FaultSubject) {
   return sensorOf(s, 'uv') ?? sensorOf(s, 'ir');
+}
+
+/** Firings a second that by themselves give a signal: its share of saturation, solved for the rate. */
+function countsFor(
+  microamps: number,
+  uv: { readonly saturationMicroamps: number; readonly recoveryS: number },
+): number {
+  const most = 0.95 * uv.saturationMicroamps;
+  const signal = microamps < most ? microamps : most;
+  return signal / (uv.saturationMicroamps - signal) / uv.recoveryS;
 }
 
 export const IGNITION_FAULTS: readonly Fault[] = [
@@ -162,15 +165,17 @@ export const SENSING_FAULTS: readonly Fault[] = [
     id: 'scanner runs away',
     family: SENSING,
     component: 'scanner',
-    mechanism: 'the tube fires with no light, so flame is seen where there is none',
-    severity: { unit: '1/s', means: 'firings with no light', low: 50, typical: 250, high: 1000 },
+    mechanism: 'the tube or cell answers with no light, so flame is seen where there is none',
+    severity: { unit: 'µA', means: 'signal with no light', low: 0.4, typical: 3, high: 8 },
     onsets: ANY_ONSET,
-    repair: 'replace the tube',
+    repair: 'replace the tube or cell',
     priorWeight: 1,
-    appliesTo: (s) => sensorOf(s, 'uv') !== undefined,
+    appliesTo: hasOptics,
     apply: (s, severity) => {
+      const ir = sensorOf(s, 'ir');
+      if (ir !== undefined) ir.darkMicroamps = Math.min(50, ir.darkMicroamps + severity);
       const uv = sensorOf(s, 'uv');
-      if (uv !== undefined) uv.runawayCountsPerS += severity;
+      if (uv !== undefined) uv.runawayCountsPerS += countsFor(severity, uv);
     },
   },
   {
@@ -245,7 +250,8 @@ export const SENSING_FAULTS: readonly Fault[] = [
     priorWeight: 1,
     appliesTo: (s) => s.field.flameRelays.length > 0,
     apply: (s, severity) => {
-      for (const relay of s.field.flameRelays) relay.responseS = Math.min(30, relay.responseS + severity);
+      for (const relay of s.field.flameRelays)
+        relay.responseS = Math.min(30, relay.responseS + severity);
     },
   },
   {

@@ -1,12 +1,5 @@
 /** Faults of the vessel and its limits, of supply and wiring, and those people leave behind. */
-import {
-  ANY_ONSET,
-  BROKEN,
-  type Fault,
-  isBroken,
-  NOT_INTERMITTENT,
-  share,
-} from './fault.ts';
+import { ANY_ONSET, BROKEN, type Fault, isBroken, NOT_INTERMITTENT, share } from './fault.ts';
 import { cutOffOf, edgeOf, relayOf, switchOf } from './subject.ts';
 
 const VESSEL = 'vessel and limits';
@@ -77,7 +70,13 @@ export const VESSEL_FAULTS: readonly Fault[] = [
     family: VESSEL,
     component: 'high-pressure limit',
     mechanism: 'its switch point has moved below the working pressure',
-    severity: { unit: 'Pa', means: 'fall of the switch point', low: 2e4, typical: 2.5e5, high: 5e5 },
+    severity: {
+      unit: 'Pa',
+      means: 'fall of the switch point',
+      low: 2e4,
+      typical: 2.5e5,
+      high: 5e5,
+    },
     onsets: NOT_INTERMITTENT,
     repair: 'replace the limit, prove it against a test gauge',
     priorWeight: 1,

@@ -24,6 +24,7 @@ export const irSensorParameters = {
   backgroundView: number('1', 0, 1, 'share of the sight that ends on hot wall', 0.1),
   shimmerShare: number('1', 0, 1, 'share of the background that flickers in the band', 0.02),
   loading: number('1', 0, 5, 'how much light loads the cell', 0.2),
+  darkMicroamps: number('µA', 0, 50, 'signal with no light: a leaky cell, a swinging amplifier', 0),
   responseS: number('s', 0, 5, 'smoothing of the signal', 0.15),
   noiseMicroamps: number('µA', 0, 50, 'scatter of the signal, one deviation', 0.05),
 } as const satisfies ParameterTable;
@@ -40,6 +41,7 @@ export interface IrSight {
   readonly shimmerShare: number;
   readonly loading: number;
   readonly fullMicroamps: number;
+  readonly darkMicroamps: number;
 }
 
 export function aimIr(p: IrSensorParameters): IrSight {
@@ -54,6 +56,7 @@ export function aimIr(p: IrSensorParameters): IrSight {
     shimmerShare: p.shimmerShare,
     loading: p.loading,
     fullMicroamps: p.fullMicroamps * (1 + p.loading),
+    darkMicroamps: p.darkMicroamps,
   };
 }
 
@@ -69,7 +72,8 @@ export function irMicroamps(
     sight.pilot * pilotIntensity + sight.main * mainIntensity * (1 - sight.liftLoss * mainLift);
   const background = sight.backgroundPerRadiance * furnaceRadiance;
   return (
+    sight.darkMicroamps +
     (sight.fullMicroamps * (flame + sight.shimmerShare * background)) /
-    (1 + sight.loading * (flame + background))
+      (1 + sight.loading * (flame + background))
   );
 }
