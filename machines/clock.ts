@@ -49,7 +49,8 @@ export function createSimulatedClock(startMs = 0): SimulatedClock {
     },
     advanceTo(ms: number): void {
       if (advancing) throw new Error('the clock is already advancing');
-      if (ms < clock.nowMs) throw new Error(`the clock cannot go back from ${clock.nowMs} to ${ms} ms`);
+      if (ms < clock.nowMs)
+        throw new Error(`the clock cannot go back from ${clock.nowMs} to ${ms} ms`);
       advancing = true;
       try {
         fireUpTo(ms);

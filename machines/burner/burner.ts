@@ -5,7 +5,7 @@ import { burnerMachine } from './machine.ts';
 import type { RuleMeta } from './meta.ts';
 import { outputTable } from './outputs.ts';
 import { phaseOf } from './phases.ts';
-import { type Cause, type StepName, STEPS, type Variant } from './terminals.ts';
+import { type Cause, STEPS, type StepName, type Variant } from './terminals.ts';
 import type { Timings } from './timings.ts';
 
 /** What the burner reports as it happens, in order, at the clock's present. */
@@ -127,7 +127,8 @@ export function createBurner(options: BurnerOptions): Burner {
     if (next.stopReason !== null && next.stopReason !== before?.stopReason) {
       changes({ kind: 'stop', reason: next.stopReason });
     }
-    if (next.cause !== null && next.lockoutStep !== null && next.cause !== before?.cause) {
+    const causeBefore = before === null ? (saved?.cause ?? null) : before.cause;
+    if (next.cause !== null && next.lockoutStep !== null && next.cause !== causeBefore) {
       changes({ kind: 'lockout', cause: next.cause, step: next.lockoutStep });
     }
     if (stepped) changes({ kind: 'step', step: next.step, rule });

@@ -1,6 +1,6 @@
 import { applies } from './condition.ts';
 import type { Wait } from './meta.ts';
-import { type Phase, PHASES, STEP_INFO } from './phases.ts';
+import { PHASES, type Phase, STEP_INFO } from './phases.ts';
 import type { Cause, CommandName, InputName, StepName, TargetName, Variant } from './terminals.ts';
 import type { DurationName } from './timings.ts';
 
@@ -53,7 +53,9 @@ export function describeStep(step: StepName, variant: Variant): StepDescription 
   const [first] = own;
   if (first === undefined) return undefined;
   const phases = own.map(({ index }) => describePhase(index, variant));
-  const waits = new Map(phases.flatMap((phase) => phase.waitsFor).map((wait) => [wait.input, wait]));
+  const waits = new Map(
+    phases.flatMap((phase) => phase.waitsFor).map((wait) => [wait.input, wait]),
+  );
   return {
     step,
     purpose: first.meta.purpose,

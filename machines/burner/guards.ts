@@ -1,4 +1,4 @@
-import { causeStands, rankOf, RECYCLABLE, SELF_CLEARING } from './causes.ts';
+import { causeStands, RECYCLABLE, rankOf, SELF_CLEARING } from './causes.ts';
 import type { BurnerContext } from './context.ts';
 import type { BurnerEvent } from './events.ts';
 import { INPUT_BITS, type ReadInput } from './inputs.ts';
@@ -130,10 +130,7 @@ export function guardsFor(read: ReadInput) {
     furnacePressureHigh: open('furnacePressureInBand'),
     gasPressureLowWhenWatched: all(gasWatched, open('gasPressureAboveLow')),
     gasPressureHighWhenWatched: all(gasWatched, open('gasPressureBelowHigh')),
-    airflowLost: all(
-      ({ context }) => WATCHES[context.watch].airLost !== null,
-      open('airProved'),
-    ),
+    airflowLost: all(({ context }) => WATCHES[context.watch].airLost !== null, open('airProved')),
     waterLow: open('waterAboveFirst'),
     waterBack: made('waterAboveFirst'),
 

@@ -23,7 +23,7 @@ export { INPUT_BITS, type ReadInput, readInput } from './inputs.ts';
 export { burnerMachine } from './machine.ts';
 export type { StateMeta } from './meta.ts';
 export { type Outputs, outputsFor, outputsOf } from './outputs.ts';
-export { type Phase, PHASES, STEP_INFO } from './phases.ts';
+export { PHASES, type Phase, STEP_INFO } from './phases.ts';
 export {
   bitOf,
   CAUSES,
@@ -33,8 +33,8 @@ export {
   has,
   INPUTS,
   type InputName,
-  type StepName,
   STEPS,
+  type StepName,
   TARGETS,
   type TargetName,
   type Variant,

@@ -52,9 +52,7 @@ export const burnerSetup = setup({
       ...NOTHING_KEPT,
     })),
     lockOutTripped: assign(({ event }) =>
-      event.type === 'trip'
-        ? { cause: event.cause, lockoutStep: event.step, ...NOTHING_KEPT }
-        : {},
+      event.type === 'trip' ? { cause: event.cause, lockoutStep: event.step, ...NOTHING_KEPT } : {},
     ),
     clearLockout: assign({ cause: null, lockoutStep: null }),
 

@@ -125,4 +125,3 @@ export const provingAfterRunDown: ProvingPlace = {
   drives: [{ command: 'safetyRelay' }, { command: 'fan' }],
   target: 'light-off',
 };
-

@@ -4,46 +4,52 @@
  */
 export interface FrameStore {
   readonly width: number;
+  /** Frames a chunk, and most chunks kept at once. */
   readonly chunkFrames: number;
   readonly maxChunks: number;
-  readonly chunks: Float64Array[];
+  readonly chunks: FrameChunk[];
   droppedChunks: number;
   count: number;
+}
+
+/** The same memory as numbers, and as 32-bit words for the hash. */
+export interface FrameChunk {
+  readonly numbers: Float64Array;
+  readonly words: Int32Array;
 }
 
 const CHUNK_FRAMES = 600;
 /** One hour at ten frames a second. */
 const MAX_CHUNKS = 60;
 
-export function createFrameStore(width: number): FrameStore {
+export function createFrameStore(width: number, kept: 'all' | 'last frame'): FrameStore {
   return {
     width,
-    chunkFrames: CHUNK_FRAMES,
-    maxChunks: MAX_CHUNKS,
+    chunkFrames: kept === 'all' ? CHUNK_FRAMES : 1,
+    maxChunks: kept === 'all' ? MAX_CHUNKS : 1,
     chunks: [],
     droppedChunks: 0,
     count: 0,
   };
 }
 
-/** The chunk the next frame goes into; the caller writes `width` numbers at the returned offset. */
+/** Makes room for the next frame: the caller writes `width` numbers into `lastChunk` from there. */
 export function nextFrameOffset(store: FrameStore): number {
   const within = store.count % store.chunkFrames;
   if (within === 0) {
     if (store.chunks.length === store.maxChunks) {
-      const oldest = store.chunks.shift();
+      store.chunks.push(store.chunks.shift() as FrameChunk);
       store.droppedChunks += 1;
-      store.chunks.push(oldest ?? new Float64Array(store.chunkFrames * store.width));
     } else {
-      store.chunks.push(new Float64Array(store.chunkFrames * store.width));
+      store.chunks.push(createChunk(store.chunkFrames * store.width));
     }
   }
   store.count += 1;
   return within * store.width;
 }
 
-export function lastChunk(store: FrameStore): Float64Array {
-  return store.chunks[store.chunks.length - 1] as Float64Array;
+export function lastChunk(store: FrameStore): FrameChunk {
+  return store.chunks[store.chunks.length - 1] as FrameChunk;
 }
 
 /** First frame still kept. */
@@ -62,5 +68,10 @@ export function frameAt(store: FrameStore, k: number): Float64Array {
   }
   const chunk = store.chunks[Math.floor(k / store.chunkFrames) - store.droppedChunks];
   const at = (k % store.chunkFrames) * store.width;
-  return (chunk as Float64Array).subarray(at, at + store.width);
+  return (chunk as FrameChunk).numbers.subarray(at, at + store.width);
+}
+
+function createChunk(length: number): FrameChunk {
+  const numbers = new Float64Array(length);
+  return { numbers, words: new Int32Array(numbers.buffer) };
 }

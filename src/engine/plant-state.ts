@@ -23,6 +23,7 @@ import {
   createFlame,
   type FlameFeed,
   type FlameState,
+  NO_GAS_KGS,
   prepareFlame,
   stepFlame,
 } from '../plant/flame/index.ts';
@@ -184,7 +185,8 @@ export function stepPlant(plant: PlantState, driven: FieldOutputs, stepS: number
   const flow = gas.flowKgS;
   const pilotGas = places.pilotNozzle < 0 ? 0 : (flow[places.pilotNozzle] as number);
   let mainGas = 0;
-  for (const edge of places.mainNozzles) mainGas += flow[edge] as number;
+  const { mainNozzles } = places;
+  for (let i = 0; i < mainNozzles.length; i++) mainGas += flow[mainNozzles[i] as number] as number;
   const allGas = (pilotGas > 0 ? pilotGas : 0) + (mainGas > 0 ? mainGas : 0);
 
   const { airAround, flameFeed, furnaceFeed } = plant;
@@ -197,15 +199,19 @@ export function stepPlant(plant: PlantState, driven: FieldOutputs, stepS: number
   airAround.pulsePa = furnace.pulsePa;
   stepAirPath(air, airAround, stepS);
 
-  flameFeed.sparkW = driven.sparkW;
-  flameFeed.pilotGasKgS = pilotGas;
-  flameFeed.mainGasKgS = mainGas;
-  flameFeed.airKgS = air.airFlowKgS;
-  flameFeed.furnaceAirKg = furnace.furnace.airKg;
-  flameFeed.refractoryTemperatureK = furnace.refractoryTemperatureK;
-  flameFeed.wallIgnitionK = furnace.wallIgnitionK;
-  flameFeed.flash = furnace.flash;
-  stepFlame(flame, flameFeed, stepS);
+  const dark =
+    flame.atRest && driven.sparkW === 0 && pilotGas <= NO_GAS_KGS && mainGas <= NO_GAS_KGS;
+  if (!dark) {
+    flameFeed.sparkW = driven.sparkW;
+    flameFeed.pilotGasKgS = pilotGas;
+    flameFeed.mainGasKgS = mainGas;
+    flameFeed.airKgS = air.airFlowKgS;
+    flameFeed.furnaceAirKg = furnace.furnace.airKg;
+    flameFeed.refractoryTemperatureK = furnace.refractoryTemperatureK;
+    flameFeed.wallIgnitionK = furnace.wallIgnitionK;
+    flameFeed.flash = furnace.flash;
+    stepFlame(flame, flameFeed, stepS);
+  }
 
   furnaceFeed.airKgS = air.airFlowKgS;
   furnaceFeed.gasKgS = allGas;

@@ -28,7 +28,7 @@ import {
   readField,
   settleField,
 } from '../field/index.ts';
-import { addNumbers, addText, createHash, digest } from '../numeric/index.ts';
+import { addText, addWords, createHash, digest } from '../numeric/index.ts';
 import type { Action, TimedAction } from './actions.ts';
 import {
   type ChannelInfo,
@@ -112,7 +112,6 @@ type Due =
 
 /** @throws RangeError when the plant's data contradict themselves; a checked library never does */
 export function createRun(setup: RunSetup, options: RunOptions = {}): Run {
-  const keepFrames = options.keep !== 'hash only';
   const probe = options.probe ?? null;
   const faults = createStandingFaults(subjectOf(setup), subjectOf(setup));
   const { live } = faults;
@@ -124,15 +123,16 @@ export function createRun(setup: RunSetup, options: RunOptions = {}): Run {
   const events: RunEvent[] = [];
   const taken: TimedAction[] = [];
   const channels = channelsOf(plant);
-  const store = createFrameStore(channels.length);
-  const scratch = new Float64Array(channels.length);
+  const store = createFrameStore(
+    channels.length,
+    options.keep === 'hash only' ? 'last frame' : 'all',
+  );
   const moving = movingPlaces(plant);
   const hash = createHash();
   const logic: LogicWords = { inputs: 0, commands: 0, step: 0, target: 0 };
   const chances = setup.faults.map((order, place) => intermittentChance(setup.seed, order, place));
   const operated = { panel: field.panel, plant, faults };
   let steps = 0;
-  let frames = 0;
   let dueMs = 0;
   let clockDueMs = 0;
   let stepSinceMs = 0;
@@ -265,16 +265,10 @@ export function createRun(setup: RunSetup, options: RunOptions = {}): Run {
   }
 
   function record(): void {
-    frames += 1;
-    if (keepFrames) {
-      const at = nextFrameOffset(store);
-      const chunk = lastChunk(store);
-      writeFrame(chunk, at, plant, field, logic, moving);
-      addNumbers(hash, chunk, at, at + store.width);
-    } else {
-      writeFrame(scratch, 0, plant, field, logic, moving);
-      addNumbers(hash, scratch, 0, store.width);
-    }
+    const at = nextFrameOffset(store);
+    const { numbers, words } = lastChunk(store);
+    writeFrame(numbers, at, plant, field, logic, moving);
+    addWords(hash, words, 2 * at, 2 * (at + store.width));
   }
 
   function step(): void {
@@ -333,8 +327,8 @@ export function createRun(setup: RunSetup, options: RunOptions = {}): Run {
       ...due.entries.flatMap(({ what }) => (what.kind === 'action' ? [what.action] : [])),
     ],
     events: () => events,
-    frameCount: () => frames,
-    firstFrame: () => (keepFrames ? firstFrame(store) : frames),
+    frameCount: () => store.count,
+    firstFrame: () => firstFrame(store),
     frame: (k) => frameAt(store, k),
     hash: () => digest(hash),
     status: () => ({

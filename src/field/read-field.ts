@@ -19,6 +19,8 @@ import { stepWaterCutOff } from './water-cut-off.ts';
 
 const ROUNDING_S = 1e-9;
 const SETTLING_STEPS = 600;
+/** Nothing has moved for this long: longer than any dwell of a device at rest, 10 s. */
+const SETTLED_STEPS = 100;
 
 /**
  * Phase 4 of a step: every sensor reads the plant; the contacts at the machine's input terminals
@@ -47,9 +49,12 @@ export function readField(field: Field, readings: FieldReadings, stepS: number):
  */
 export function settleField(field: Field, readings: FieldReadings): number {
   let word = 0;
-  for (let i = 0; i < SETTLING_STEPS; i++) {
+  let settled = 0;
+  for (let i = 0; i < SETTLING_STEPS && settled < SETTLED_STEPS; i++) {
+    const before = word;
     driveField(field, 0, TARGET_INDEX.rest, 0, readings.vesselPa, SLOW_STEP_S);
     word = readField(field, readings, SLOW_STEP_S);
+    settled = word === before ? settled + 1 : 0;
   }
   return word;
 }

@@ -23,6 +23,7 @@ export {
   addNumber,
   addNumbers,
   addText,
+  addWords,
   createHash,
   digest,
   type HashState,

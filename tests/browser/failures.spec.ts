@@ -25,3 +25,11 @@ test('scripting of each frame can be measured', async ({ page }, info) => {
   info.annotations.push({ type: 'frame cost, ms', description: `p50 ${at(0.5)}, p95 ${at(0.95)}` });
   expect(costs.every((cost) => cost >= 0)).toBe(true);
 });
+
+test('a start drawn blind shows neither its title nor its fault', async ({ page }) => {
+  await page.goto('/#/practise');
+  await page.getByRole('button', { name: 'Choose one for me and do not say which' }).click();
+  await expect(page.getByRole('heading', { level: 1 })).toHaveText('Something is wrong');
+  await expect(page).toHaveURL(/#\/practise\/blind\/\d+$/);
+  await expect(page.locator('html')).toHaveAttribute('data-run-phase', 'open');
+});

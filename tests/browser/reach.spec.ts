@@ -14,7 +14,7 @@ test('by keyboard alone: in through the door, run, next step, look back, help', 
   await expectOpen(page);
 
   await page.keyboard.press('4');
-  await expect(page.locator('html')).toHaveAttribute('data-run-step', 'at-rest check');
+  await expect(page.locator('html')).not.toHaveAttribute('data-run-step', 'standby');
   await page.keyboard.press('p');
   await expect(page.locator('html')).toHaveAttribute('data-run-mode', 'paused');
   const { step } = await readMarks(page);

@@ -1,6 +1,14 @@
 import { afterAll, describe, expect, it } from 'vitest';
 import { transition } from 'xstate';
-import { burnerMachine, type Timings, type Variant } from '../../machines/index.ts';
+import {
+  burnerMachine,
+  CAUSES,
+  guardsFor,
+  readInput,
+  type Timings,
+  type Variant,
+  WATCHES,
+} from '../../machines/index.ts';
 import { type Cube, contains, forEachLeaf } from './exploration/cubes.ts';
 import { DEFECTS } from './exploration/defects.ts';
 import { nameOf, type Snapshot, type Transition, WIDTH } from './exploration/evaluator.ts';
@@ -87,6 +95,40 @@ describe('the exploration itself', () => {
       }
     },
   );
+
+  it('leaves out of a configuration nothing that a guard looks at', () => {
+    const looked = new Set<string>();
+    const watched = <T extends object>(target: T, prefix = ''): T =>
+      new Proxy(target, {
+        get(all, name) {
+          const value: unknown = Reflect.get(all, name);
+          looked.add(prefix + String(name));
+          return name === 'variant' ? watched(value as object, 'variant.') : value;
+        },
+      });
+    const contexts = Object.keys(WATCHES).flatMap((watch) =>
+      [0, WORDS - 1].flatMap((word) =>
+        [...CAUSES, null].map((cause) => ({ watch, word, cause, variant: BAKERY, timings: plain })),
+      ),
+    );
+    const event = { type: 'trip', cause: 'flame lost in service', step: 'modulation' };
+    for (const guard of Object.values(guardsFor(readInput))) {
+      for (const context of contexts) guard({ context: watched(context), event } as never);
+    }
+    expect([...looked].sort()).toEqual([
+      'cause',
+      'recycles',
+      'timings',
+      'valvesProved',
+      'variant',
+      'variant.fan',
+      'variant.ignition',
+      'variant.proofOfClosure',
+      'variant.valveProving',
+      'watch',
+      'word',
+    ]);
+  });
 
   it.each(DEFECTS)('[$breaks] refuses $name', { timeout: LONG_MS }, ({ breaks, machine }) => {
     const { violations } = judge(machine(), SCHOOL, plain, 1);

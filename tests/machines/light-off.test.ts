@@ -113,16 +113,32 @@ describe.each([
     ['[SQ-38] airflow lost', '.a', 'airflow not proved'],
     ['[SQ-42] relay dropping out', '.r', 'safety relay did not follow'],
   ])('%s: %s → %s', (_title, pattern, expected) => {
-    const timings = { sparkCheckS: 5, pilotTrialS: 5, mainTrialS: 5, pilotProvingS: 5, mainProvingS: 5 };
+    const timings = {
+      sparkCheckS: 5,
+      pilotTrialS: 5,
+      mainTrialS: 5,
+      pilotProvingS: 5,
+      mainProvingS: 5,
+    };
     const rig = live(DAIRY, step, pattern, { legend, timings, before: lit });
     expect(rig.outcome()).toBe(expected);
     expect(rig.commanded('upstreamValve') || rig.commanded('pilotValve')).toBe(false);
   });
   it.each(['d', 's', 'u'])('[SQ-39] light-off left for too long (%s) locks out', (lost) => {
-    const timings = { sparkCheckS: 5, pilotTrialS: 5, mainTrialS: 5, pilotProvingS: 5, mainProvingS: 5 };
+    const timings = {
+      sparkCheckS: 5,
+      pilotTrialS: 5,
+      mainTrialS: 5,
+      pilotProvingS: 5,
+      mainProvingS: 5,
+    };
     const short = live(DAIRY, step, `${lost}`, { legend, timings, before: lit });
     expect(short.outcome()).toBe(step);
-    const back = live(DAIRY, step, `${lost}${lost.toUpperCase()}.`, { legend, timings, before: lit });
+    const back = live(DAIRY, step, `${lost}${lost.toUpperCase()}.`, {
+      legend,
+      timings,
+      before: lit,
+    });
     expect(back.outcome()).toBe(step);
     const long = live(DAIRY, step, `${lost}.`, { legend, timings, before: lit });
     expect(long.outcome()).toBe('light-off position not proved');

@@ -30,7 +30,12 @@ describe('drive to purge', () => {
     ['[SQ-12] position never proved', 'drive to purge', 'SA....', 'purge position not proved'],
     ['[SQ-12] speed never proved', 'drive to purge', 'DA....', 'purge speed not proved'],
     ['[SQ-12] airflow never proved', 'drive to purge', 'DS....', 'airflow not proved'],
-    ['[SQ-12] nothing proved names the position', 'drive to purge', '......', 'purge position not proved'],
+    [
+      '[SQ-12] nothing proved names the position',
+      'drive to purge',
+      '......',
+      'purge position not proved',
+    ],
     ['[SQ-27] call for heat gone', 'drive to purge', '.n', 'post-purge'],
     ['[SQ-32] flame seen', 'drive to purge', '.f', 'flame seen before fuel'],
     ['[SQ-36] low water', 'drive to purge', '.w', 'post-purge'],

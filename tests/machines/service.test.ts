@@ -9,6 +9,7 @@ const legend = {
   a: { airProved: false },
   n: { callForHeat: false },
   h: { callForHeat: true },
+  q: { callForHeat: true, safetyRelayFeedback: false },
   w: { waterAboveFirst: false },
   v: { supplyInBand: false },
   g: { gasPressureAboveLow: false },
@@ -68,7 +69,9 @@ describe('modulation', () => {
     expect(live(DAIRY, step, pattern, { legend, before: onCurve }).outcome()).toBe(expected);
   });
   it('[SQ-39] a fan of fixed speed has no speed to keep', () => {
-    expect(live(LAUNDRY, 'modulation', 's...', { legend, before: onCurve }).outcome()).toBe('modulation');
+    expect(live(LAUNDRY, 'modulation', 's...', { legend, before: onCurve }).outcome()).toBe(
+      'modulation',
+    );
   });
   it('[SQ-37] gas pressure high', () => {
     expect(live(DAIRY, 'modulation', 'G', { legend }).outcome()).toBe('gas pressure high');
@@ -87,18 +90,20 @@ describe('run down and post-purge', () => {
     ['[SQ-29] downstream valve not closed', 'modulation', 'cn...', 'valve not proved closed'],
     ['[SQ-29] closed late', 'modulation', 'on.C', 'post-purge'],
     ['[SQ-29] closing is not judged without supply', 'modulation', 'on.v.', 'post-purge'],
-    ['[SQ-31] one second short', 'modulation', 'n....', 'post-purge'],
-    ['[SQ-31] then standby', 'modulation', 'n.....', 'standby'],
-    ['[SQ-31] heat called for again waits', 'modulation', 'n.h..', 'post-purge'],
-    ['[SQ-31] and is answered then', 'modulation', 'n.h...', 'at-rest check'],
-    ['[SQ-31] airflow is not needed for it', 'modulation', 'n.a..', 'post-purge'],
-    ['[SQ-36] low water does not lengthen it', 'modulation', 'n.w...', 'standby'],
+    ['[SQ-31] one second short', 'modulation', 'n...', 'post-purge'],
+    ['[SQ-31] then standby', 'modulation', 'n....', 'standby'],
+    ['[SQ-31] heat called for again waits', 'modulation', 'n.q.', 'post-purge'],
+    ['[SQ-31] and is answered then', 'modulation', 'n.q..', 'at-rest check'],
+    ['[SQ-31] airflow is not needed for it', 'modulation', 'n.a.', 'post-purge'],
+    ['[SQ-36] low water does not lengthen it', 'modulation', 'n.w..', 'standby'],
   ];
   it.each(rows)('%s: %s, %s → %s', (_title, step, pattern, expected) => {
     expect(live(DAIRY, step, pattern, { legend }).outcome()).toBe(expected);
   });
   it('[SQ-27] tells why it stopped', () => {
-    expect(live(DAIRY, 'modulation', 'n', { legend }).burner.stopReason).toBe('call for heat ended');
+    expect(live(DAIRY, 'modulation', 'n', { legend }).burner.stopReason).toBe(
+      'call for heat ended',
+    );
     expect(live(DAIRY, 'modulation', 'w', { legend }).burner.stopReason).toBe('water low');
   });
   it('[SQ-32] a flame that dies in time is no fault, one that stays is', () => {

@@ -1,6 +1,13 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { addNumber, addNumbers, addText, createHash, digest } from '../../src/numeric/index.ts';
+import {
+  addNumber,
+  addNumbers,
+  addText,
+  addWords,
+  createHash,
+  digest,
+} from '../../src/numeric/index.ts';
 
 const SEED = 20262;
 
@@ -82,3 +89,14 @@ describe('run hash', () => {
 /** Frozen: a change here changes the hash of every recorded run. */
 const FROZEN_EMPTY = 'a87e740a9c7c5fa2';
 const FROZEN_FIVE = 'edbb196c9288400a';
+
+describe('words of a frame', () => {
+  it('taken in as words, numbers give the digest they give one by one', () => {
+    const numbers = Float64Array.from([0, -0, 1.5, -2e-300, 6.02e23, Number.MAX_VALUE, 1 / 3]);
+    const oneByOne = createHash();
+    addNumbers(oneByOne, numbers);
+    const asWords = createHash();
+    addWords(asWords, new Int32Array(numbers.buffer), 0, 2 * numbers.length);
+    expect(digest(asWords)).toBe(digest(oneByOne));
+  });
+});

@@ -52,7 +52,12 @@ export const prePurge = burnerSetup.createStateConfig({
       after: { drivePurgeLimitS: missingProof('SQ-12') },
       states: {
         moving: {
-          ...describedAs({ ...driveToPurge, phase: 'moving', lasts: null, rules: ['SQ-11', 'SQ-12'] }),
+          ...describedAs({
+            ...driveToPurge,
+            phase: 'moving',
+            lasts: null,
+            rules: ['SQ-11', 'SQ-12'],
+          }),
           always: { guard: 'purgeProved', target: 'steady', meta: { rule: 'SQ-11' } },
         },
         steady: {

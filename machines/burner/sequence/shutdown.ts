@@ -36,11 +36,7 @@ export const shutdown = burnerSetup.createStateConfig({
         watch: 'firing',
       }),
       on: {
-        trip: [
-          RECYCLE,
-          SHUT_DOWN_SAFELY,
-          LOCK_OUT_TRIPPED,
-        ],
+        trip: [RECYCLE, SHUT_DOWN_SAFELY, LOCK_OUT_TRIPPED],
       },
       after: { runDownS: { target: 'fuelShut', meta: { rule: 'SQ-28' } } },
     },

@@ -1,7 +1,16 @@
-import type { Run, TimedAction } from '../../engine/index.ts';
+import type { Action, Run, TimedAction } from '../../engine/index.ts';
 import type { Stage } from './host-ports.ts';
 import type { Pace } from './pace.ts';
 import type { Facts, Speed, Status } from './protocol.ts';
+
+/** Buttons that are in for as long as they are held. */
+export type PressedButton = 'reset' | 'reset-limits';
+
+export function isPress(
+  action: Action,
+): action is Extract<Action, { readonly type: PressedButton }> {
+  return action.type === 'reset' || action.type === 'reset-limits';
+}
 
 /** The one run a host holds, and how far it and the page have come. */
 export interface Held {
@@ -16,8 +25,9 @@ export interface Held {
   head: { s: number; hash: string; frames: number; events: number };
   sent: { frames: number; events: number };
   nextStep: { fromStep: string; untilS: number } | null;
-  press: { pressedS: number; releaseDueS: number | null } | null;
-  twinDue: boolean;
+  press: { button: PressedButton; pressedS: number; releaseDueS: number | null } | null;
+  /** The healthy twin while it is being run, a little in each tick. */
+  twin: Run | null;
   /** Done at the moment where the run stands; the engine takes it with the next step. */
   pending: TimedAction[];
 }

@@ -7,7 +7,15 @@
  * hashes must agree. Acting before that drops the later part of the log.
  */
 import type { Action } from '../../engine/index.ts';
-import { copyFrames, type Held, headOf, isRunning, statusOf, toStepS } from './held-run.ts';
+import {
+  copyFrames,
+  type Held,
+  headOf,
+  isPress,
+  isRunning,
+  statusOf,
+  toStepS,
+} from './held-run.ts';
 import type { HostPorts, OpenFailure, RunHost } from './host-ports.ts';
 import { paceTargetS, startPace, tickPace } from './pace.ts';
 import { type Failure, NEXT_STEP_SPEED, type Speed } from './protocol.ts';
@@ -16,6 +24,8 @@ import { type ToWorker, toWorkerSchema } from './to-worker.ts';
 /** The recorder keeps one hour; a run ends there rather than forget its own beginning. */
 export const MAX_RUN_S = 3600;
 const NEXT_STEP_MAX_S = 300;
+const TWIN_SLICE_S = 2;
+const TWIN_SLICE_MS = 8;
 /** A reset shorter than the plant could notice is stretched to this. */
 const MIN_PRESS_S = 0.3;
 
@@ -89,7 +99,7 @@ export function createRunHost(ports: HostPorts): RunHost {
       sent: { frames: 0, events: 0 },
       nextStep: null,
       press: null,
-      twinDue: true,
+      twin: ports.createRun(stage.healthySetup),
       pending: [],
     };
     ports.post({ type: 'opened', facts });
@@ -134,7 +144,7 @@ export function createRunHost(ports: HostPorts): RunHost {
       fail('action refused', action.type);
       return;
     }
-    if (action.type === 'reset' && !action.pressed && state.press !== null) {
+    if (isPress(action) && !action.pressed && state.press?.button === action.type) {
       const releaseDueS = toStepS(state.press.pressedS + MIN_PRESS_S);
       if (state.run.timeS() < releaseDueS) {
         state.press = { ...state.press, releaseDueS };
@@ -146,8 +156,9 @@ export function createRunHost(ports: HostPorts): RunHost {
     // What is there at the start of a run belongs to its setup, not to an act.
     if (state.run.timeS() === 0) advance(state, state.facts.frameS);
     doNow(state, action);
-    if (action.type === 'reset') {
-      state.press = action.pressed ? { pressedS: state.run.timeS(), releaseDueS: null } : null;
+    if (isPress(action)) {
+      const pressedS = state.run.timeS();
+      state.press = action.pressed ? { button: action.type, pressedS, releaseDueS: null } : null;
       repace(state);
     }
     state.head = headOf(state.run);
@@ -183,7 +194,7 @@ export function createRunHost(ports: HostPorts): RunHost {
   function letGo(state: Held): void {
     if (state.press === null) return;
     if (state.run.timeS() >= state.head.s) {
-      doNow(state, { type: 'reset', pressed: false });
+      doNow(state, { type: state.press.button, pressed: false });
       state.head = headOf(state.run);
     }
     state.press = null;
@@ -198,12 +209,8 @@ export function createRunHost(ports: HostPorts): RunHost {
     const state = held;
     if (state === null) return false;
     try {
-      if (state.twinDue) {
-        state.twinDue = false;
-        sendExpected(state);
-        repace(state);
-      }
-      if (state.mode === 'paused') return false;
+      const twinRuns = runTwin(state);
+      if (!isRunning(state)) return twinRuns;
       state.pace = tickPace(state.pace, ports.nowMs());
       const frames = Math.floor(paceTargetS(state.pace) / state.facts.frameS);
       const targetS = Math.min(MAX_RUN_S, frames * state.facts.frameS);
@@ -215,7 +222,7 @@ export function createRunHost(ports: HostPorts): RunHost {
         state.note = 'end of run';
       }
       report(state);
-      return isRunning(state);
+      return isRunning(state) || twinRuns;
     } catch (error) {
       stop(error);
       return false;
@@ -240,10 +247,10 @@ export function createRunHost(ports: HostPorts): RunHost {
   }
 
   function advance(state: Held, targetS: number): void {
-    const dueS = state.press?.releaseDueS ?? null;
-    if (dueS !== null && targetS >= dueS) {
-      advancePastHead(state, dueS);
-      doNow(state, { type: 'reset', pressed: false });
+    const { press } = state;
+    if (press !== null && press.releaseDueS !== null && targetS >= press.releaseDueS) {
+      advancePastHead(state, press.releaseDueS);
+      doNow(state, { type: press.button, pressed: false });
       state.press = null;
       repace(state);
     }
@@ -283,11 +290,19 @@ export function createRunHost(ports: HostPorts): RunHost {
     state.sent = { frames: head.frames, events: sent.events + events.length };
   }
 
-  function sendExpected(state: Held): void {
-    const twin = ports.createRun(state.stage.healthySetup);
-    twin.advanceTo(toStepS(state.stage.healthyUntilS));
-    const frames = copyFrames(twin, 0, twin.frameCount(), state.facts.channels.length);
+  /** In slices, so that the run itself starts at once on a slow machine; true while more is to do. */
+  function runTwin(state: Held): boolean {
+    const { twin, stage, facts } = state;
+    if (twin === null) return false;
+    const startMs = ports.nowMs();
+    while (twin.timeS() < stage.healthyUntilS) {
+      twin.advanceTo(toStepS(Math.min(stage.healthyUntilS, twin.timeS() + TWIN_SLICE_S)));
+      if (ports.nowMs() - startMs > TWIN_SLICE_MS) return true;
+    }
+    const frames = copyFrames(twin, 0, twin.frameCount(), facts.channels.length);
     ports.post({ type: 'expected', frames }, [frames.buffer]);
+    state.twin = null;
+    return false;
   }
 
   function fail(failure: Failure, detail: string): void {

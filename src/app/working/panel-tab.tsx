@@ -33,7 +33,7 @@ export function PanelTab() {
         >
           {say('app.panel.heat')}
         </button>
-        <Reset at={at} disabled={!may('reset')} />
+        <Push button="reset" pressed={at.resetPressed} disabled={!may('reset')} />
         <button
           type="button"
           className="button warn"
@@ -52,6 +52,20 @@ export function PanelTab() {
         >
           {say('app.panel.supply')}
         </button>
+        <Push
+          button="reset-limits"
+          pressed={at.limitResetPressed}
+          disabled={!may('reset-limits')}
+        />
+        <button
+          type="button"
+          className="button"
+          aria-pressed={at.secondSetpoint}
+          disabled={!may('second-setpoint')}
+          onClick={() => act({ type: 'second-setpoint', on: !at.secondSetpoint })}
+        >
+          {say('app.panel.setpoint')}
+        </button>
       </div>
       <Load disabled={!may('set-load')} />
       <Firing at={at} disabled={!may('firing')} />
@@ -65,22 +79,28 @@ export function PanelTab() {
   );
 }
 
-function Reset({ at, disabled }: { readonly at: ControlsAt; readonly disabled: boolean }) {
+function Push(props: {
+  readonly button: 'reset' | 'reset-limits';
+  readonly pressed: boolean;
+  readonly disabled: boolean;
+}) {
+  const { button, pressed, disabled } = props;
   const session = useSession();
   const id = useId();
+  const word = button === 'reset' ? 'reset' : 'limits';
   return (
     <>
       <PressButton
-        pressed={at.resetPressed}
+        pressed={pressed}
         disabled={disabled}
         describedBy={id}
-        onPress={() => session.act({ type: 'reset', pressed: true })}
-        onRelease={() => session.act({ type: 'reset', pressed: false })}
+        onPress={() => session.act({ type: button, pressed: true })}
+        onRelease={() => session.act({ type: button, pressed: false })}
       >
-        {say('app.panel.reset')}
+        {say(`app.panel.${word}`)}
       </PressButton>
       <span id={id} className="for-readers">
-        {say('app.panel.reset-how')}
+        {say(`app.panel.${word}-how`)}
       </span>
     </>
   );

@@ -21,7 +21,7 @@ export function SchematicHost({ look, onList, onDrawing }: Props) {
   const { units } = useStore(settings);
   const [attempt, setAttempt] = useState(0);
   const revision = useSessionPart((state) => state.revision);
-  const { host, object, phase } = useViewObject(
+  const { host, object, phase, reason } = useViewObject(
     `${facts.scenario.id} ${attempt}`,
     async (element) => {
       const plant = plantOfLibrary(facts.scenario.plant);
@@ -57,6 +57,10 @@ export function SchematicHost({ look, onList, onDrawing }: Props) {
       {phase === 'failed' ? (
         <div className="schematic-note" role="alert">
           <p>{say('app.plant.not-drawn')}</p>
+          <details>
+            <summary>{say('app.failure.detail')}</summary>
+            {reason}
+          </details>
           <p>
             <button type="button" className="button" onClick={() => setAttempt(attempt + 1)}>
               {say('app.plant.try-again')}

@@ -19,10 +19,13 @@ export function useViewObject<T extends ViewObject>(
   readonly host: RefObject<HTMLDivElement | null>;
   readonly object: T | null;
   readonly phase: ViewPhase;
+  /** Why it could not be made; for whoever mends it. */
+  readonly reason: string;
 } {
   const host = useRef<HTMLDivElement>(null);
   const [object, setObject] = useState<T | null>(null);
   const [phase, setPhase] = useState<ViewPhase>('loading');
+  const [reason, setReason] = useState('');
   // biome-ignore lint/correctness/useExhaustiveDependencies: `key` says when to make it anew
   useEffect(() => {
     const element = host.current;
@@ -47,8 +50,10 @@ export function useViewObject<T extends ViewObject>(
         setObject(made);
         setPhase('shown');
       },
-      () => {
-        if (alive) setPhase('failed');
+      (error: unknown) => {
+        if (!alive) return;
+        setReason(String(error));
+        setPhase('failed');
       },
     );
     return () => {
@@ -57,5 +62,5 @@ export function useViewObject<T extends ViewObject>(
       undo?.();
     };
   }, [key]);
-  return { host, object, phase };
+  return { host, object, phase, reason };
 }

@@ -175,7 +175,7 @@ export const app = {
   'app.chart.title': 'Start chart',
   'app.chart.not-drawn':
     'The start chart could not be drawn here. The events say the same in words.',
-  'app.chart.looking-back': 'Looking back. An act from here drops what came later.',
+  'app.chart.looking-back': 'Looking back. An act here drops what came later.',
   'app.chart.run-on': 'Run on from here',
   'app.chart.live': 'Back to live',
 

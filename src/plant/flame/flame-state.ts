@@ -57,6 +57,8 @@ export interface FlameState {
   /** Strength of all that could light a mixture in the furnace. */
   igniter: number;
 
+  /** Dark, without gas and without spark: nothing would change by stepping. */
+  atRest: boolean;
   pilotLit: boolean;
   mainLit: boolean;
   /** How far each flame burns all of its gas, 0 to 1. */
@@ -107,6 +109,7 @@ export function createFlame(
     mainBurntKgS: 0,
     burntKgS: 0,
     igniter: 0,
+    atRest: false,
     pilotLit: false,
     mainLit: false,
     pilotBurning: 0,

@@ -3,7 +3,8 @@ import { readBurningVelocity } from './burning-velocity.ts';
 import type { FlameState } from './flame-state.ts';
 import { stepKernel } from './spark.ts';
 
-const NO_GAS_KGS = 1e-7;
+/** Less than this is the leak of sound seats, which burns nowhere. */
+export const NO_GAS_KGS = 1e-7;
 const NO_SPARK_W = 0.01;
 /** The chance in a kernel's growth is drawn anew after so many steps. */
 const CHANCE_STEPS = 5;
@@ -79,10 +80,12 @@ export function stepFlame(state: FlameState, feed: FlameFeed, stepS: number): vo
     state.lightAround === 0
   ) {
     state.igniter = state.sparkW > NO_SPARK_W ? LEAST_MEETING : 0;
+    state.atRest = state.sparkW === 0;
     state.pilotEquivalence = 0;
     state.mainEquivalence = 0;
     return;
   }
+  state.atRest = false;
   const { parameters: p, fuel } = state;
   const air = Math.max(airKgS, LEAST_AIR_KGS);
   const velocity = air * state.velocityPerFlow;

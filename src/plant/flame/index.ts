@@ -3,7 +3,7 @@ export {
   burningVelocityTable,
   readBurningVelocity,
 } from './burning-velocity.ts';
-export { type FlameFeed, stepFlame } from './flame.ts';
+export { type FlameFeed, NO_GAS_KGS, stepFlame } from './flame.ts';
 export {
   createFlame,
   type FlameParameters,

@@ -28,6 +28,7 @@ export function createFurnace(
     flueOxygen: 0,
     productShare: 0,
     outflowKgS: 0,
+    leftKg: 0,
     pulsePa: 0,
     puffIndex: 0,
     puffPeakIndex: 0,
@@ -44,6 +45,11 @@ export function createFurnace(
     specificHeat: 1005,
     gasConductanceWK: 0,
     slowCount: 0,
+    slowS: 0,
+    gatheredAirKg: 0,
+    gatheredGasKg: 0,
+    gatheredS: 0,
+    gatheredSteps: 0,
   };
   prepareFurnace(state);
   fillFurnace(state, 0);

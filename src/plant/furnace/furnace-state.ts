@@ -73,6 +73,8 @@ export interface FurnaceState {
 
   /** Mass that left for the stack during the last step; negative when the stack was drawn on. */
   outflowKgS: number;
+  /** All mass that has left for the stack since the start. */
+  leftKg: number;
   /** Pressure made by gas that is expanding or shrinking just now. */
   pulsePa: number;
   /** Overpressure of the moment, and the greatest since restartPuff, in strengths of the casing. */
@@ -95,6 +97,12 @@ export interface FurnaceState {
   specificHeat: number;
   gasConductanceWK: number;
   slowCount: number;
+  slowS: number;
+  /** What went in during quiet steps that were not taken yet. */
+  gatheredAirKg: number;
+  gatheredGasKg: number;
+  gatheredS: number;
+  gatheredSteps: number;
 }
 
 /** Derived constants, after a change of a parameter, of the fuel or of the ambient air. */

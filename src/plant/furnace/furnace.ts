@@ -8,6 +8,9 @@ import { drawBack, spill, stepTank, tankAmount, tankMass } from './tank.ts';
 /** Every tenth step: what changes slowly. */
 const SLOW_STEPS = 10;
 const NO_FUEL_KG = 1e-9;
+/** A hundred sound seats together; and what is far below a thousandth of the lower limit in any furnace. */
+const SEEP_KGS = 2e-6;
+const SEEP_KG = 1e-5;
 /** Below this velocity in the vents, and this pressure, the gas is taken to be at rest. */
 const QUIET_MS = 0.05;
 const QUIET_PA = 0.01;
@@ -32,6 +35,8 @@ export interface FurnaceFeed {
  * Equation: each volume as stepTank; heat of the furnace gas as a well-stirred furnace,
  *   m·c·dT/dt = ṁ·c̄·(T_air − T) + Q − h_w (T − T_water) − h_r (T − T_tiles), one linearly implicit
  *   step; passes by effectiveness, refractory and flue by lags, ten times coarser.
+ * While air alone goes through, ten steps are taken as one: the rule of the tanks is of second
+ * order, so that moves nothing by more than 1e-5 of itself.
  * Fuel that did not burn in a flame gathers; it burns with the tank's own air when it is hot
  *   enough, or as a puff when a flame or spark meets pockets that can burn.
  * Valid for: flows of either sign; reverse air takes gas of the furnace with it.
@@ -39,6 +44,51 @@ export interface FurnaceFeed {
  *   air intake, heat of the pass gas itself.
  */
 export function stepFurnace(state: FurnaceState, feed: FurnaceFeed, stepS: number): void {
+  if (isQuiet(state, feed)) {
+    state.gatheredAirKg += feed.airKgS * stepS;
+    state.gatheredGasKg += feed.gasKgS * stepS;
+    state.gatheredS += stepS;
+    state.gatheredSteps += 1;
+    if (state.gatheredSteps < SLOW_STEPS) return;
+    mixGathered(state, feed);
+  } else {
+    if (state.gatheredSteps > 0) mixGathered(state, feed);
+    mixAndBurn(state, feed, stepS, 1);
+  }
+}
+
+/** Air alone goes through: nothing burns, and what gas seeps in past shut valves is a trace. */
+function isQuiet(state: FurnaceState, feed: FurnaceFeed): boolean {
+  return (
+    feed.burntKgS === 0 &&
+    feed.gasKgS < SEEP_KGS &&
+    feed.igniter === 0 &&
+    state.pulsePa === 0 &&
+    state.furnace.fuelKg + state.passes.fuelKg < SEEP_KG
+  );
+}
+
+/** The steps that were let go by, as one: the mean flow over the whole of their time. */
+function mixGathered(state: FurnaceState, feed: FurnaceFeed): void {
+  const { airKgS, gasKgS, burntKgS, igniter } = feed;
+  const spanS = state.gatheredS;
+  feed.airKgS = state.gatheredAirKg / spanS;
+  feed.gasKgS = state.gatheredGasKg / spanS;
+  feed.burntKgS = 0;
+  feed.igniter = 0;
+  const steps = state.gatheredSteps;
+  state.gatheredAirKg = 0;
+  state.gatheredGasKg = 0;
+  state.gatheredS = 0;
+  state.gatheredSteps = 0;
+  mixAndBurn(state, feed, spanS, steps);
+  feed.airKgS = airKgS;
+  feed.gasKgS = gasKgS;
+  feed.burntKgS = burntKgS;
+  feed.igniter = igniter;
+}
+
+function mixAndBurn(state: FurnaceState, feed: FurnaceFeed, stepS: number, steps: number): void {
   const { airKgS, gasKgS, burntKgS, igniter, waterTemperatureK } = feed;
   const { furnace, passes, amounts, parameters: p, fuel, ambient } = state;
   const perS = 1 / stepS;
@@ -103,6 +153,7 @@ export function stepFurnace(state: FurnaceState, feed: FurnaceFeed, stepS: numbe
     out -= drawn;
   }
   state.outflowKgS = out * perS;
+  state.leftKg += out;
   state.airChanges += inMol / (furnace.amountMol + passes.amountMol);
 
   const expansionM3S =
@@ -126,9 +177,11 @@ export function stepFurnace(state: FurnaceState, feed: FurnaceFeed, stepS: numbe
   }
 
   if (furnace.fuelKg + passes.fuelKg > 0 || state.combustible > 0) readCombustible(state);
-  state.slowCount += 1;
+  state.slowCount += steps;
+  state.slowS += stepS;
   if (state.slowCount >= SLOW_STEPS) {
+    stepReadings(state, waterTemperatureK, state.slowS);
     state.slowCount = 0;
-    stepReadings(state, waterTemperatureK, SLOW_STEPS * stepS);
+    state.slowS = 0;
   }
 }

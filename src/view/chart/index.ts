@@ -25,6 +25,8 @@ const BAND_MS = 500;
 const READING_MS = 200;
 /** A longer batch than this is painted anew rather than added on. */
 const LONG_BATCH = 60;
+/** So many CSS pixels are whole device pixels at 1.25, 1.5 and 1.75 of them to one. */
+const FRACTIONAL_GRAIN_PX = 4;
 /** A lane must have been off for so long before it is said; two lanes are said at most. */
 const CALLOUT_AFTER_S = 2;
 const MOST_CALLOUTS = 2;
@@ -100,7 +102,16 @@ export function createStartChart(host: HTMLElement, options: StartChartOptions):
     align();
     lengthS = lengthFor(lengthS, Math.max(nowS, store.endS), expectedEnd());
     scale = { lengthS, pxPerS: g.plotWidth / lengthS };
-    tracePainter = createTracePainter({ store, g, scale, palette, frameS, scales, isOutside });
+    tracePainter = createTracePainter({
+      store,
+      g,
+      scale,
+      palette,
+      frameS,
+      scales,
+      grainPx: Number.isInteger(window.devicePixelRatio) ? 1 : FRACTIONAL_GRAIN_PX,
+      isOutside,
+    });
     layers.host.style.color = palette.ink;
     paintBands();
     layers.clear('traces');

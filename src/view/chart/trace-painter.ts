@@ -21,33 +21,52 @@ export interface TraceContext {
   readonly palette: Palette;
   readonly frameS: number;
   readonly scales: readonly (LaneLine | null)[];
+  /** Width of the columns painted at a time, CSS px: whole device pixels. */
+  readonly grainPx: number;
   /** Whether a lane's value at a moment was outside its expected band. */
   isOutside(lane: number, value: number, tS: number): boolean;
 }
 
-const LINE_PX = 1.8;
+/** Two whole pixels: a line at rest covers them exactly, whatever pieces it is painted in. */
+const LINE_PX = 2;
 const BAR_SHARE = 0.62;
 const BAR_STRENGTH = 0.38;
 
 export function createTracePainter(context: TraceContext): TracePainter {
   const { store, g, scale, palette } = context;
   const barColour = cssColour(mixColours(palette.panel, palette.accent, BAR_STRENGTH));
-  let painted = 0;
   let lastColumn = g.plotX;
   const xOfFrame = (frame: number): number =>
     g.plotX + (store.originS + frame * context.frameS) * scale.pxPerS;
 
+  /**
+   * Whole pixel columns, each painted once from a path that goes on to both sides: pieces
+   * that merely touched would show a seam, and pieces that overlap a dark one.
+   */
   function paintRange(pen: CanvasRenderingContext2D, from: number, to: number): void {
-    const column = Math.floor(xOfFrame(to));
+    const column = columnAt(xOfFrame(to - 1));
+    if (column <= lastColumn) return;
+    pen.save();
+    pen.beginPath();
+    pen.rect(lastColumn, 0, column - lastColumn, g.height);
+    pen.clip();
     store.tracks.forEach((track, lane) => {
-      if (column > lastColumn) paintBars(pen, track, lane, lastColumn, column);
+      paintBars(pen, track, lane, lastColumn, column);
       paintLine(pen, track, lane, from, to, true);
       paintLine(pen, track, lane, from, to, false);
     });
-    lastColumn = Math.max(lastColumn, column);
+    pen.restore();
+    lastColumn = column;
   }
 
-  /** Whole pixel columns, so that neighbouring pieces leave no seam. */
+  function frameAt(x: number): number {
+    return Math.floor(((x - g.plotX) / scale.pxPerS - store.originS) / context.frameS);
+  }
+
+  function columnAt(x: number): number {
+    return g.plotX + Math.floor((x - g.plotX) / context.grainPx) * context.grainPx;
+  }
+
   function paintBars(
     pen: CanvasRenderingContext2D,
     track: LaneTrack,
@@ -90,6 +109,7 @@ export function createTracePainter(context: TraceContext): TracePainter {
   function isOnAt(series: DecimatedSeries, x: number): boolean {
     const framesPerColumn = 1 / (scale.pxPerS * context.frameS);
     const frame = (x - g.plotX) * framesPerColumn - store.originS / context.frameS;
+    if (frame + framesPerColumn <= 0) return false;
     const first = Math.max(0, Math.floor(frame / series.bucketSize));
     const end = Math.max(first + 1, Math.floor((frame + framesPerColumn) / series.bucketSize));
     for (let b = first; b < Math.min(end, series.buckets); b += 1) {
@@ -116,7 +136,6 @@ export function createTracePainter(context: TraceContext): TracePainter {
     const lastBucket = Math.min(series.buckets - 1, Math.floor(to / size));
     pen.lineWidth = isAsked ? 1 : LINE_PX;
     pen.lineJoin = 'round';
-    pen.setLineDash(isAsked ? [3, 3] : []);
     let outside: boolean | null = null;
     let open = false;
     for (let b = firstBucket; b <= lastBucket; b += 1) {
@@ -143,20 +162,15 @@ export function createTracePainter(context: TraceContext): TracePainter {
       pen.lineTo(x, yOf(series.lastOf(b)));
     }
     if (open) pen.stroke();
-    pen.setLineDash([]);
   }
 
   return {
     paintAll(pen) {
-      painted = 0;
-      lastColumn = Math.floor(xOfFrame(0));
+      lastColumn = columnAt(xOfFrame(0));
       if (store.count > 0) paintRange(pen, 0, store.count);
-      painted = store.count;
     },
     paintOn(pen) {
-      if (store.count <= painted) return;
-      paintRange(pen, Math.max(0, painted - 1), store.count);
-      painted = store.count;
+      paintRange(pen, Math.max(0, frameAt(lastColumn) - 2), store.count);
     },
   };
 }

@@ -107,10 +107,7 @@ export async function createSchematic(
       sharpenTimer = setTimeout(sharpen, SHARPEN_MS);
     },
   );
-  const turns = createLabelTurns(() => [
-    ...(stage?.labels ?? []),
-    ...(closeUp === null ? [] : closeUp.labels),
-  ]);
+  const turns = createLabelTurns();
   build();
 
   const stopPointer = listenToPointer(canvas, {
@@ -188,6 +185,7 @@ export async function createSchematic(
     closeUp = null;
     const item = itemOf(id);
     closeUpId = item?.id ?? null;
+    turns.use(stage?.labels ?? []);
     const go = eased ? (to: typeof WHOLE) => camera.fly(to, view.still) : camera.place;
     if (item === null) {
       go(eased ? WHOLE : camera.camera);
@@ -196,6 +194,7 @@ export async function createSchematic(
     setTag(null);
     closeUp = createCloseUp(item, words, context);
     for (const label of closeUp.labels) label.refresh(view.values);
+    turns.use([...(stage?.labels ?? []), ...closeUp.labels]);
     picture.addChild(closeUp.node);
     const { size } = context.layout;
     const free = freeRect(closeUp.panel, size);

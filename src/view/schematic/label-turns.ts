@@ -8,6 +8,7 @@ export interface Refreshed {
  * frames a second each is read seven times a second, which is as fast as figures can be read.
  */
 export interface LabelTurns {
+  use(labels: readonly Refreshed[]): void;
   /** The labels whose turn it is. */
   next(values: Float64Array): void;
   all(values: Float64Array): void;
@@ -15,16 +16,19 @@ export interface LabelTurns {
 
 const TURNS = 8;
 
-export function createLabelTurns(labels: () => readonly Refreshed[]): LabelTurns {
+export function createLabelTurns(): LabelTurns {
+  let list: readonly Refreshed[] = [];
   let turn = 0;
   return {
+    use(labels) {
+      list = labels;
+    },
     next(values) {
-      const list = labels();
       for (let i = turn; i < list.length; i += TURNS) list[i].refresh(values);
       turn = (turn + 1) % TURNS;
     },
     all(values) {
-      for (const label of labels()) label.refresh(values);
+      for (const label of list) label.refresh(values);
     },
   };
 }

@@ -20,7 +20,8 @@ export const GAS_PIPE_PX = 14;
 const RISER_SHARE = 0.46;
 /** Room between the last valve's label and the riser, for the control valve's motor. */
 const RISER_AFTER_LAST_PX = 52;
-const TEST_POINT_AFTER_FITTING_PX = 21;
+const TEST_POINT_AFTER_FITTING_PX = 19;
+const TEE_BEFORE_VALVE_PX = 23;
 const NARROWEST_SLOT_PX = 34;
 /** The manifold's reading stands beside the foot of the riser, its top this many lines up. */
 const RISER_READING_LINES = 1.2;
@@ -109,9 +110,9 @@ function layMainPipe(
     const after = slots[i];
     const node = before?.edge.to ?? 'supply';
     const fromX = before?.x ?? marginPx;
-    const teeX = after === undefined ? frame.riserX : (fromX + after.x) / 2;
     const vents = shape.vents.filter((branch) => branch.node === node);
     const pilots = shape.pilots.filter((branch) => branch.node === node);
+    const teeX = teePlace(fromX, after?.x ?? frame.riserX, pilots.length > 0, a);
     const pressure = `gas.${before === undefined ? (after?.edge.to ?? node) : node}.pressure`;
     const run = (part: string, points: readonly Point[], edge: TrainEdge | undefined): void => {
       context.parts.pipes.push({
@@ -143,6 +144,11 @@ function layMainPipe(
     for (const branch of vents) layVent(branch, teeX, frame, context);
     for (const branch of pilots) layPilot(branch, teeX, frame, context);
   }
+}
+
+/** A pilot line leaves close before the next valve: its reading stands to the left of it. */
+function teePlace(fromX: number, toX: number, feedsPilot: boolean, a: number): number {
+  return feedsPilot ? toX - TEE_BEFORE_VALVE_PX * a : (fromX + toX) / 2;
 }
 
 /** A node's reading stands beside the branch that rises there, else on a leader of its own. */

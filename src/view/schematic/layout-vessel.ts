@@ -1,6 +1,7 @@
 import { addLabel, type LayoutContext } from './layout-parts.ts';
 import { type Point, type Rect, rectAround } from './layout-types.ts';
 import type { VesselKind } from './plant.ts';
+import { shellTopAt } from './vessel-view.ts';
 
 export interface VesselLayout {
   readonly shell: Rect;
@@ -14,6 +15,7 @@ const STEAM_PIPE_PX = 12;
 const TUBE_PX = 9;
 const GAUGE_PX = 14;
 const STEAM_LABEL_PX = 22;
+const SHORTEST_OUTLET_PX = 26;
 const NARROWEST_BESIDE_PX = 190;
 /** Share of the furnace's height at which the flue leaves it. */
 const FLUE_HEIGHT_SHARE = 0.58;
@@ -45,8 +47,9 @@ export function layVessel(
   const bottom = furnace.y - (attached ? 0 : 18 * a);
   const fullHeight = bottom - top - (levelBeside || gaugeRoom === 0 ? 0 : 2 * line - 8 * a);
   const shell: Rect = { x: shellX, y: top, width, height: Math.min(fullHeight, width * 0.62) };
-  const outletX = shell.x + shell.width * 0.5;
   const hot = kind === 'hot water';
+  const furthestX = size.width - margin - context.sizeOf('steam').width - STEAM_LABEL_PX * a;
+  const outletX = Math.min(shell.x + shell.width / 2, furthestX - SHORTEST_OUTLET_PX * a);
 
   context.parts.pipes.push({
     id: 'flue',
@@ -55,15 +58,18 @@ export function layVessel(
     flow: 'air.flow',
     points: [{ x: furnaceRight, y: flueY }, { x: stackX, y: flueY }, stackTop],
   });
-  const furthest = size.width - margin - context.sizeOf('steam').width - STEAM_LABEL_PX * a;
-  const steamEnd = { x: Math.min(outletX + 64 * a, furthest), y: outletY };
+  const steamEnd = { x: Math.min(outletX + 64 * a, furthestX), y: outletY };
   context.parts.pipes.push({
     id: 'outlet',
     medium: hot ? 'water' : 'steam',
     widthPx: STEAM_PIPE_PX * a,
     arrow: true,
     ...(!hot && { flow: 'vessel.steam' }),
-    points: [{ x: outletX, y: top + 1 }, { x: outletX, y: outletY }, steamEnd],
+    points: [
+      { x: outletX, y: shellTopAt(shell, kind, outletX) },
+      { x: outletX, y: outletY },
+      steamEnd,
+    ],
   });
   if (kind === 'water-tube') {
     for (const share of levelBeside ? [0.2, 0.4, 0.6, 0.8] : [0.1, 0.27, 0.44, 0.61]) {

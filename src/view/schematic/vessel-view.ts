@@ -17,7 +17,7 @@ export function waterShare(levelM: number, kind: VesselKind): number {
 export function shellPoints(shell: Rect, kind: VesselKind): Point[] {
   const cx = shell.x + shell.width / 2;
   const cy = shell.y + shell.height / 2;
-  const power = kind === 'water-tube' ? 2.6 : 8;
+  const power = powerOf(kind);
   const points: Point[] = [];
   for (let i = 0; i < OUTLINE_POINTS; i += 1) {
     const turn = (i / OUTLINE_POINTS) * 2 * Math.PI;
@@ -33,6 +33,17 @@ const OUTLINE_POINTS = 96;
 /** A superellipse: power 2 an ellipse, high powers a box. */
 function superCosine(value: number, power: number): number {
   return Math.sign(value) * Math.abs(value) ** (2 / power);
+}
+
+/** Height of the shell's top over a point of its length. */
+export function shellTopAt(shell: Rect, kind: VesselKind, x: number): number {
+  const off = Math.min(1, Math.abs((x - shell.x) / shell.width - 0.5) * 2);
+  const power = powerOf(kind);
+  return shell.y + (shell.height / 2) * (1 - (1 - off ** power) ** (1 / power)) + 1;
+}
+
+function powerOf(kind: VesselKind): number {
+  return kind === 'water-tube' ? 2.6 : 8;
 }
 
 /** The outline below a level: the points under it, closed along it. */

@@ -28,7 +28,10 @@ export function meets(a: Cube, b: Cube): boolean {
 }
 
 /** Runs once on a word and says which bits the outcome rested on, in the order they were first read. */
-export type ReadingRun<T> = (word: number) => { readonly outcome: T; readonly bitsRead: readonly number[] };
+export type ReadingRun<T> = (word: number) => {
+  readonly outcome: T;
+  readonly bitsRead: readonly number[];
+};
 
 /**
  * Every outcome of a run over every word of a cube: one leaf for all words that agree on the bits that

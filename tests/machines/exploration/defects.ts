@@ -54,7 +54,8 @@ export const DEFECTS: readonly Defect[] = [
     delete starting(chart).lightOff.states.drive.after.driveLightOffLimitS.target;
   }),
   defect('a lockout that its step does not name', 'IN-7', (chart) => {
-    starting(chart).lightOff.states.mainTrial.after.mainTrialS[1].actions.params.cause = 'water low';
+    starting(chart).lightOff.states.mainTrial.after.mainTrialS[1].actions.params.cause =
+      'water low';
   }),
 ];
 

@@ -7,7 +7,14 @@ import {
   type StepName,
 } from '../../../machines/index.ts';
 import { type Cube, forEachLeaf, meets, sizeOf } from './cubes.ts';
-import { type Evaluator, type Outcome, runningTimers, type Snapshot, type Timer, WIDTH } from './evaluator.ts';
+import {
+  type Evaluator,
+  type Outcome,
+  runningTimers,
+  type Snapshot,
+  type Timer,
+  WIDTH,
+} from './evaluator.ts';
 import { type Monitor, nextMonitor } from './monitor.ts';
 
 /** A reachable configuration: state, the context that matters, and what the monitor remembers. */
@@ -130,7 +137,9 @@ function assertSettled({ key, arrivals }: Configuration, left: readonly Cube[]):
 /** What the state that the sequence rests in says of itself. */
 export function activeMeta(snapshot: Snapshot): StateMeta {
   for (const node of snapshot._nodes) if (node.meta !== undefined) return node.meta;
-  throw new Error(`the sequence rests in a state that does not describe itself: ${JSON.stringify(snapshot.value)}`);
+  throw new Error(
+    `the sequence rests in a state that does not describe itself: ${JSON.stringify(snapshot.value)}`,
+  );
 }
 
 export function keyOf(snapshot: Snapshot, monitor: Monitor): string {
@@ -139,4 +148,3 @@ export function keyOf(snapshot: Snapshot, monitor: Monitor): string {
   const { purgeTimed, purged, proved, fuel } = monitor;
   return `${active.sort((a, b) => a - b)}|${cause ?? ''}|${recycles}|${valvesProved}|${purgeTimed}${purged}${proved}${fuel}`;
 }
-

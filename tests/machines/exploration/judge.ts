@@ -78,7 +78,9 @@ export function judge(
 /** Vent and kind of pilot change only what is driven, so that one exploration judges them all. */
 export function drivenAlike({ ignition, ...rest }: Variant): Variant[] {
   const ignitions =
-    ignition === 'direct spark' ? [ignition] : (['interrupted pilot', 'intermittent pilot'] as const);
+    ignition === 'direct spark'
+      ? [ignition]
+      : (['interrupted pilot', 'intermittent pilot'] as const);
   const vents = ['none', 'proving', 'normally open'] as const;
   return ignitions.flatMap((one) => vents.map((vent) => ({ ...rest, vent, ignition: one })));
 }
@@ -122,7 +124,9 @@ function* judgeOutputs(meta: StateMeta, variant: Variant): Generator<string> {
     if (on('downstreamValve') && !emptying) yield `IN-1: downstream valve in ${where}`;
   }
   const sparkSteps =
-    variant.ignition === 'direct spark' ? ['spark check', 'main trial'] : ['spark check', 'pilot trial'];
+    variant.ignition === 'direct spark'
+      ? ['spark check', 'main trial']
+      : ['spark check', 'pilot trial'];
   if (on('spark') && !sparkSteps.includes(meta.step)) yield `IN-2: spark in ${where}`;
   if (on('ventValve') && (on('upstreamValve') || on('downstreamValve'))) {
     yield `IN-5: vent and main valve in ${where}`;
@@ -143,7 +147,8 @@ function* judgeMove(move: Move, variant: Variant): Generator<string> {
   const trial = variant.ignition === 'direct spark' ? 'main trial' : 'pilot trial';
   if (commandsFuel(to) && !alwaysIs(cube, INPUT_BITS.flame, true)) {
     if (to.meta.step !== trial) yield `IN-4: fuel without flame in ${to.meta.step}, ${path}`;
-    const again = from?.meta.step === trial && [...cancelled].some((timer) => timer.includes('Trial'));
+    const again =
+      from?.meta.step === trial && [...cancelled].some((timer) => timer.includes('Trial'));
     if (again) yield `IN-4: trial begun again, ${path}`;
   }
 
@@ -156,7 +161,12 @@ function* judgeMove(move: Move, variant: Variant): Generator<string> {
     yield `IN-7: standby rests although heat is called for, ${path}`;
   }
   const { cause } = to.snapshot.context;
-  if (typeof event === 'object' && 'saved' in event && event.saved !== null && cause !== event.saved) {
+  if (
+    typeof event === 'object' &&
+    'saved' in event &&
+    event.saved !== null &&
+    cause !== event.saved
+  ) {
     yield `IN-6: power came back without the lockout of ${event.saved}`;
   }
   if (from !== null && to.meta.step === 'lockout' && from.meta.step !== 'lockout') {
@@ -185,7 +195,8 @@ function* judgeLeaving(
     ...(cause === 'valve not proved closed' && variant.proofOfClosure ? VALVES_STAND : []),
   ];
   for (const [input, at] of standing) {
-    if (!alwaysIs(cube, INPUT_BITS[input], !at)) yield `IN-6: ${cause} cleared while ${input} still shows it`;
+    if (!alwaysIs(cube, INPUT_BITS[input], !at))
+      yield `IN-6: ${cause} cleared while ${input} still shows it`;
   }
 }
 

@@ -36,19 +36,16 @@ export function commandsFuel({ meta, outputs }: Place): boolean {
   return commands(outputs, 'upstreamValve') || commands(outputs, 'downstreamValve');
 }
 
-export function nextMonitor(
-  from: From,
-  event: object | 'inputs',
-  to: Place,
-  cube: Cube,
-): Monitor {
+export function nextMonitor(from: From, event: object | 'inputs', to: Place, cube: Cube): Monitor {
   const before = from?.monitor ?? START;
   const fired = typeof event === 'object' && 'delay' in event ? event.delay : null;
   const fuel = commandsFuel(to);
   const wasPurging = from?.meta.step === 'purge';
   const timed = wasPurging && (before.purgeTimed || fired === 'purgeS');
   const completesPurge =
-    timed && to.meta.step === 'drive to light-off' && alwaysIs(cube, INPUT_BITS.airChangesCounted, true);
+    timed &&
+    to.meta.step === 'drive to light-off' &&
+    alwaysIs(cube, INPUT_BITS.airChangesCounted, true);
   const completesProving =
     from?.meta.step === 'valve proving: hold full' &&
     fired === 'vpHoldFullS' &&

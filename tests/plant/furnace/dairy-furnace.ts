@@ -53,7 +53,14 @@ export function runFurnace(
 export function massInside(furnace: FurnaceState): number {
   const { furnace: first, passes } = furnace;
   return (
-    first.fuelKg + first.airKg + first.productKg + passes.fuelKg + passes.airKg + passes.productKg
+    first.fuelKg +
+    first.airKg +
+    first.productKg +
+    passes.fuelKg +
+    passes.airKg +
+    passes.productKg +
+    furnace.gatheredAirKg +
+    furnace.gatheredGasKg
   );
 }
 

@@ -106,6 +106,18 @@ describe.each([
       expect(covered).toEqual([]);
     });
 
+    it('a reading on a leader stands over its own test point', () => {
+      for (const leader of layout.leaders.filter(({ dashed }) => !dashed)) {
+        const [{ x }] = leader.points;
+        const point = layout.symbols.find(
+          (symbol) => symbol.kind === 'test-point' && Math.abs(symbol.x - x) < 0.01,
+        );
+        const label = labels.find(({ id }) => id === point?.id);
+        expect(label?.box.x ?? Number.NaN).toBeLessThanOrEqual(x);
+        expect((label?.box.x ?? Number.NaN) + (label?.box.width ?? 0)).toBeGreaterThanOrEqual(x);
+      }
+    });
+
     it('everything is inside the picture', () => {
       const boxes = [...labels, ...layout.symbols].map(({ id, box }) => ({ id, box }));
       const beyond = boxes.filter(

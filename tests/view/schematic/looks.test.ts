@@ -7,7 +7,12 @@ import { flameLook, sway } from '../../../src/view/schematic/flame-view.ts';
 import { gasDots, stackHaze, wallGlow } from '../../../src/view/schematic/furnace-view.ts';
 import { FILL_STEPS, pipeLook } from '../../../src/view/schematic/pipe-view.ts';
 import { valveLook, valveWord } from '../../../src/view/schematic/valve-view.ts';
-import { shellPoints, waterPoints, waterShare } from '../../../src/view/schematic/vessel-view.ts';
+import {
+  shellPoints,
+  shellTopAt,
+  waterPoints,
+  waterShare,
+} from '../../../src/view/schematic/vessel-view.ts';
 
 describe('a valve', () => {
   it.each([
@@ -154,6 +159,15 @@ describe('a vessel', () => {
     expect(waterShare(5, 'water-tube')).toBeLessThan(1);
     expect(waterShare(-5, 'water-tube')).toBeGreaterThan(0);
     expect(waterShare(-5, 'hot water')).toBe(1);
+  });
+
+  it('has its outlet where its shell is, also off the middle', () => {
+    const outline = shellPoints(shell, 'water-tube');
+    for (const x of [130, 160, 200, 260]) {
+      const top = shellTopAt(shell, 'water-tube', x);
+      const near = outline.filter((point) => point.y < 95 && Math.abs(point.x - x) < 6);
+      expect(near.some((point) => Math.abs(point.y - top) < 5)).toBe(true);
+    }
   });
 
   it('keeps its water inside the shell and below the surface', () => {
