@@ -3,8 +3,7 @@ import type { SimulatedClock } from '../clock.ts';
 import { type BurnerContext, NO_RESETS, type ResetRecord, type SavedLockout } from './context.ts';
 import { burnerMachine } from './machine.ts';
 import type { RuleMeta } from './meta.ts';
-import { outputTable } from './outputs.ts';
-import { phaseOf } from './phases.ts';
+import { outputsOf } from './outputs.ts';
 import { type Cause, STEPS, type StepName, type Variant } from './terminals.ts';
 import type { Timings } from './timings.ts';
 
@@ -54,7 +53,6 @@ export interface Burner {
 
 export function createBurner(options: BurnerOptions): Burner {
   const { variant, timings, clock, saved, changes } = options;
-  const outputs = outputTable(variant);
   const burner = {
     commands: 0,
     target: 0,
@@ -86,14 +84,23 @@ export function createBurner(options: BurnerOptions): Burner {
       ...(changes === undefined ? {} : { inspect: noteRules }),
     });
     powered.subscribe({
-      next: (snapshot) => take(snapshot.value, snapshot.context),
-      error: (error) => {
-        failure = { error };
-        burner.commands = 0;
-        burner.target = 0;
+      next: (snapshot) => {
+        // An observer that throws is reported only later and elsewhere.
+        try {
+          take(snapshot);
+        } catch (error) {
+          fail(error);
+        }
       },
+      error: fail,
     });
     return powered;
+  }
+
+  function fail(error: unknown): void {
+    failure ??= { error };
+    burner.commands = 0;
+    burner.target = 0;
   }
 
   function noteRules(event: InspectionEvent): void {
@@ -106,11 +113,11 @@ export function createBurner(options: BurnerOptions): Burner {
     }
   }
 
-  function take(value: unknown, next: BurnerContext): void {
+  function take(snapshot: { value: unknown; context: BurnerContext }): void {
     const before = context;
+    const next = snapshot.context;
     context = next;
-    const phase = phaseOf(value)?.index ?? -1;
-    const { commands, target } = outputs[phase] ?? { commands: 0, target: 0 };
+    const { commands, target, phase } = outputsOf(snapshot);
     const moved = phase !== burner.phase;
     const stepped = before === null || before.step !== next.step;
     burner.commands = commands;

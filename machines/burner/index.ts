@@ -4,7 +4,6 @@ export {
   type BurnerOptions,
   createBurner,
 } from './burner.ts';
-export { RECYCLABLE, SELF_CLEARING } from './causes.ts';
 export {
   type BurnerContext,
   type BurnerInput,

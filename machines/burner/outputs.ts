@@ -9,19 +9,22 @@ export interface Outputs {
   /** Place in TARGETS. */
   readonly target: number;
 }
+export interface PhaseOutputs extends Outputs {
+  /** Place in PHASES; -1 before the sequence has settled into one. */
+  readonly phase: number;
+}
 
-const NOTHING: Outputs = { commands: 0, target: TARGETS.indexOf('rest') };
-const tables = new Map<string, readonly Outputs[]>();
+const NOTHING: PhaseOutputs = { commands: 0, target: TARGETS.indexOf('rest'), phase: -1 };
+const tables = new WeakMap<Variant, readonly PhaseOutputs[]>();
 
-/** What a plant is told, by phase: nothing but the phases' own descriptions, with the variant applied. */
-export function outputTable(variant: Variant): readonly Outputs[] {
-  const key = JSON.stringify(variant, Object.keys(variant).sort());
-  let table = tables.get(key);
-  if (table === undefined) {
-    table = PHASES.map(({ meta }) => outputsFor(meta, variant));
-    tables.set(key, table);
-  }
-  return table;
+/** What a plant is told: nothing but what the state that the sequence rests in says it drives. */
+export function outputsOf(snapshot: {
+  readonly value: unknown;
+  readonly context: { readonly variant: Variant };
+}): PhaseOutputs {
+  const phase = phaseOf(snapshot.value);
+  if (phase === undefined) return NOTHING;
+  return tableFor(snapshot.context.variant)[phase.index] ?? NOTHING;
 }
 
 export function outputsFor(meta: StateMeta, variant: Variant): Outputs {
@@ -33,11 +36,11 @@ export function outputsFor(meta: StateMeta, variant: Variant): Outputs {
   };
 }
 
-export function outputsOf(snapshot: {
-  readonly value: unknown;
-  readonly context: { readonly variant: Variant };
-}): Outputs {
-  const phase = phaseOf(snapshot.value);
-  if (phase === undefined) return NOTHING;
-  return outputTable(snapshot.context.variant)[phase.index] ?? NOTHING;
+function tableFor(variant: Variant): readonly PhaseOutputs[] {
+  let table = tables.get(variant);
+  if (table === undefined) {
+    table = PHASES.map(({ meta, index }) => ({ ...outputsFor(meta, variant), phase: index }));
+    tables.set(variant, table);
+  }
+  return table;
 }

@@ -49,7 +49,7 @@ import {
 } from './frame-store.ts';
 import { operate } from './operate.ts';
 import { createPlant, type PlantState, preparePlant, stepPlant } from './plant-state.ts';
-import { createSchedule, nextDueMs, putAt, takeDue } from './schedule.ts';
+import { createSchedule, nextDueMs, putAt, putFirst, takeDue } from './schedule.ts';
 import type { RunSetup } from './setup.ts';
 import {
   createStandingFaults,
@@ -137,9 +137,6 @@ export function createRun(setup: RunSetup, options: RunOptions = {}): Run {
   let clockDueMs = 0;
   let stepSinceMs = 0;
 
-  for (const action of setup.actions) {
-    putAt(due, Math.round(action.t * 1000), { kind: 'action', action });
-  }
   for (const { atS, load } of setup.load) {
     putAt(due, Math.round(atS * 1000), { kind: 'load', load });
   }
@@ -151,6 +148,11 @@ export function createRun(setup: RunSetup, options: RunOptions = {}): Run {
     else if (onset.kind === 'intermittent') putAt(due, Math.round(onset.fromS * 1000), item);
   });
   takeAllDue(0);
+  // Behind loads and faults of the same instant, as an act of that instant would come.
+  for (const action of setup.actions) {
+    putAt(due, Math.round(action.t * 1000), { kind: 'action', action });
+  }
+  dueMs = nextDueMs(due);
 
   const burner: Burner = createBurner({
     variant: setup.plant.variant,
@@ -193,7 +195,7 @@ export function createRun(setup: RunSetup, options: RunOptions = {}): Run {
   function startStepFaults(step: StepName): void {
     setup.faults.forEach((order, place) => {
       if (order.onset.kind === 'step' && order.onset.step === step) {
-        putAt(due, clock.nowMs, { kind: 'fault', order, place });
+        putFirst(due, clock.nowMs, { kind: 'fault', order, place });
         dueMs = nextDueMs(due);
       }
     });
@@ -234,7 +236,7 @@ export function createRun(setup: RunSetup, options: RunOptions = {}): Run {
     note({ t, type: 'fault', fault, severity, on: comes });
     const chance = chances[item.place];
     if (onset.kind === 'intermittent' && chance !== undefined) {
-      putAt(due, nowMs + nextSpellMs(chance, onset, comes), item);
+      putFirst(due, nowMs + nextSpellMs(chance, onset, comes), item);
     }
     return true;
   }
@@ -275,14 +277,7 @@ export function createRun(setup: RunSetup, options: RunOptions = {}): Run {
     const startMs = steps * STEP_MS;
     if (dueMs <= startMs) takeAllDue(startMs);
     if (probe !== null) probe(0);
-    driveField(
-      field,
-      logic.commands,
-      logic.target,
-      plant.air.shaftTorqueNm,
-      plant.vessel.gaugePa,
-      STEP_S,
-    );
+    driveField(field, logic.commands, logic.target, readings, STEP_S);
     if (probe !== null) probe(1);
     stepPlant(plant, field.outputs, STEP_S);
     if (probe !== null) probe(2);
@@ -369,4 +364,5 @@ function gatherReadings(plant: PlantState, readings: FieldReadings): void {
   readings.mainLift = flame.mainLift;
   readings.sparkW = flame.sparkW;
   readings.furnaceK = furnace.gasTemperatureK;
+  readings.loadTorqueNm = air.shaftTorqueNm;
 }

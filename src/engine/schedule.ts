@@ -21,6 +21,13 @@ export function putAt<T>(schedule: Schedule<T>, ms: number, what: T): void {
   schedule.entries.splice(i, 0, { ms, what });
 }
 
+/** As putAt, but before all of the same time: what the plant does by itself goes ahead of a hand. */
+export function putFirst<T>(schedule: Schedule<T>, ms: number, what: T): void {
+  let i = 0;
+  while (i < schedule.entries.length && (schedule.entries[i] as { ms: number }).ms < ms) i++;
+  schedule.entries.splice(i, 0, { ms, what });
+}
+
 export function takeDue<T>(schedule: Schedule<T>, nowMs: number): T | undefined {
   const first = schedule.entries[0];
   if (first === undefined || first.ms > nowMs) return undefined;

@@ -5,6 +5,7 @@ import { stepIgnitionTransformer } from './ignition-transformer.ts';
 import { prepareField } from './prepare-field.ts';
 import { type Relay, stepRelay } from './relay.ts';
 import { refreshServoNoise, type Servo, stepServo } from './servo.ts';
+import type { FieldReadings } from './signals.ts';
 import { feedSupply } from './supply.ts';
 import { resolveTarget } from './targets.ts';
 import { COMMAND_BITS, TARGET_INDEX } from './terminals.ts';
@@ -16,15 +17,14 @@ const ROUNDING_S = 1e-9;
  * Phase 2 of a step: the machine's commands through supply, relays, servos, drive and transformer.
  * Results are in `field.outputs`.
  *
- * @param loadTorqueNm what the fan asks for at its shaft
- * @param vesselGaugePa true vessel pressure, for the firing-rate control's transmitter
+ * @param readings of the step before; needed are what the fan asks for at its shaft, and the true
+ *   vessel pressure for the firing-rate control's transmitter
  */
 export function driveField(
   field: Field,
   commandsWord: number,
   targetIndex: number,
-  loadTorqueNm: number,
-  vesselGaugePa: number,
+  readings: FieldReadings,
   stepS: number,
 ): void {
   const { panel, supply, outputs, target } = field;
@@ -40,7 +40,7 @@ export function driveField(
   const slow = field.slowDriveS >= SLOW_STEP_S - ROUNDING_S;
   if (slow) {
     field.slowDriveS -= SLOW_STEP_S;
-    setFiringRate(field, targetIndex, vesselGaugePa);
+    setFiringRate(field, targetIndex, readings.vesselPa);
   }
   if (targetIndex !== field.targetIndex || field.targetStale) {
     field.targetIndex = targetIndex;
@@ -69,7 +69,7 @@ export function driveField(
   if (turned) showBlades(field);
   if (drive !== null) {
     drive.targetRpm = target.fanRpm;
-    drive.loadNm = loadTorqueNm;
+    drive.loadNm = readings.loadTorqueNm;
     stepDrive(drive, isFed(field.fanRelay), stepS);
     outputs.fanRpm = drive.fanRpm;
   }

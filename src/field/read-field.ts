@@ -52,7 +52,7 @@ export function settleField(field: Field, readings: FieldReadings): number {
   let settled = 0;
   for (let i = 0; i < SETTLING_STEPS && settled < SETTLED_STEPS; i++) {
     const before = word;
-    driveField(field, 0, TARGET_INDEX.rest, 0, readings.vesselPa, SLOW_STEP_S);
+    driveField(field, 0, TARGET_INDEX.rest, readings, SLOW_STEP_S);
     word = readField(field, readings, SLOW_STEP_S);
     settled = word === before ? settled + 1 : 0;
   }

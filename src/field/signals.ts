@@ -15,6 +15,8 @@ export interface FieldReadings {
   mainLift: number;
   sparkW: number;
   furnaceK: number;
+  /** What the fan asks for at its shaft, N·m. */
+  loadTorqueNm: number;
 }
 
 /** A plant at rest, cold and without pressure. */
@@ -35,6 +37,7 @@ export function createReadings(): FieldReadings {
     mainLift: 0,
     sparkW: 0,
     furnaceK: 293.15,
+    loadTorqueNm: 0,
   };
 }
 

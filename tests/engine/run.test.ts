@@ -72,6 +72,31 @@ describe('a run is its log', () => {
     );
   });
 
+  it('an act at the very instant of a fault, of a load or of the start falls in the same order again', () => {
+    const setup: RunSetup = {
+      ...healthy(),
+      load: [{ atS: 20, load: 0.6 }],
+      faults: [
+        { fault: 'regulator droops', severity: 3000, onset: { kind: 'time', atS: 20 } },
+        { fault: 'lens dirty', severity: 0.5, onset: { kind: 'step', step: 'purge' } },
+      ],
+    };
+    const scout = createRun(setup);
+    scout.advanceTo(120);
+    const purge = scout.events().find((event) => event.type === 'step' && event.step === 'purge');
+    const live = createRun(setup);
+    for (const t of [0, 20, purge?.t ?? 0]) {
+      live.advanceTo(t);
+      live.act({ type: 'set-load', load: 0.2 });
+      live.act({ type: 'insert-fault', fault: 'regulator droops', severity: 1000 });
+    }
+    live.advanceTo(UNTIL_S);
+    const again = createRun({ ...setup, actions: live.log() });
+    again.advanceTo(UNTIL_S);
+    expect(again.events()).toEqual(live.events());
+    expect(again.hash()).toBe(live.hash());
+  });
+
   it('a run leaves the data it was given untouched', () => {
     const setup = healthy();
     const before = JSON.stringify(setup);

@@ -46,7 +46,8 @@ export function runPlant(
   const { outputs } = field;
   for (let i = 0; i < Math.round(seconds / stepS); i++) {
     const speed = outputs.fanRpm / 1760;
-    driveField(field, commands, target, 70 * speed * speed, readings.vesselPa, stepS);
+    readings.loadTorqueNm = 70 * speed * speed;
+    driveField(field, commands, target, readings, stepS);
     const air = 1400 * speed * speed * (outputs.damperBladeDeg / 90);
     readings.windboxPa = air;
     readings.headDifferentialPa = air;

@@ -12,8 +12,8 @@ const NO_FUEL_KG = 1e-9;
 const SEEP_KGS = 2e-6;
 const SEEP_KG = 1e-5;
 /** Below this velocity in the vents, and this pressure, the gas is taken to be at rest. */
-const QUIET_MS = 0.05;
-const QUIET_PA = 0.01;
+const QUIET_MS = 0.5;
+const QUIET_PA = 0.2;
 
 /** What enters the furnace and what could light it, written by the engine each step. */
 export interface FurnaceFeed {

@@ -67,7 +67,9 @@ export function createStartChart(host: HTMLElement, options: StartChartOptions):
   layers.body.append(slider.element);
   const stopScrubbing = listenToScrub();
   resize();
-  void document.fonts.load(`16px ${fontFamily}`).then(() => {
+  void Promise.all(
+    ['400', '600'].map((weight) => document.fonts.load(`${weight} 16px ${fontFamily}`)),
+  ).then(() => {
     if (alive) paintAll();
   });
 

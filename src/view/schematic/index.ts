@@ -123,7 +123,7 @@ export async function createSchematic(
     },
   });
   canvas.addEventListener('keydown', onKey);
-  void document.fonts.load(`16px ${DEFAULT_FONT}`).then(() => {
+  void fontsIn(options.fontFamily ?? DEFAULT_FONT).then(() => {
     if (alive) build();
   });
 
@@ -286,8 +286,10 @@ export async function createSchematic(
     },
     resize() {
       const room = roomIn(host);
-      if (room.width === renderer.screen.width && room.height === renderer.screen.height) return;
-      renderer.resize(room.width, room.height, window.devicePixelRatio || 1);
+      const density = window.devicePixelRatio || 1;
+      const { width, height } = renderer.screen;
+      if (room.width === width && room.height === height && density === renderer.resolution) return;
+      renderer.resize(room.width, room.height, density);
       camera.place(WHOLE);
       build();
     },
@@ -333,6 +335,13 @@ export async function createSchematic(
       renderer.destroy({ removeView: true });
     },
   };
+}
+
+/** Letters are painted in two weights; either may come after the first picture. */
+function fontsIn(family: string): Promise<unknown> {
+  return Promise.all(
+    ['400', '600'].map((weight) => document.fonts.load(`${weight} 16px ${family}`)),
+  );
 }
 
 function roomIn(host: HTMLElement): { width: number; height: number } {

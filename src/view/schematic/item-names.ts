@@ -1,4 +1,4 @@
-import type { Message } from '../message.ts';
+import type { Message, MessageParams } from '../message.ts';
 import type { TrainEdgeKind } from './plant.ts';
 
 /** Items whose names the catalogue has; an edge of any other id is named by its kind. */
@@ -37,8 +37,13 @@ export function shortName(id: string, kind: TrainEdgeKind | null, message: Messa
 }
 
 /** The full name for lists, close-ups and captions. */
-export function fullName(id: string, kind: TrainEdgeKind | null, message: Message): string {
-  if (NAMED.has(id)) return message(`view.item.${id}`);
+export function fullName(
+  id: string,
+  kind: TrainEdgeKind | null,
+  message: Message,
+  params: MessageParams = {},
+): string {
+  if (NAMED.has(id)) return message(`view.item.${id}`, params);
   return kind === null ? id : message(`view.kind.${kind}`, { id });
 }
 

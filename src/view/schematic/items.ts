@@ -33,7 +33,7 @@ export function itemsOf(plant: SchematicPlant, layout: Layout, message: Message)
     kind: symbol.kind,
     name: symbol.id.startsWith(TEST_POINT)
       ? testPointName(symbol.id.slice(TEST_POINT.length), message)
-      : fullName(symbol.id, kinds.get(symbol.id) ?? null, message),
+      : fullName(symbol.id, kinds.get(symbol.id) ?? null, message, { kind: plant.sensorKind }),
     labelId: LABEL_OF[symbol.id] ?? symbol.id,
     box: symbol.box,
     hit: grown(symbol.box),

@@ -44,7 +44,9 @@ export function createLabelSymbol(
   });
   const pen = canvas.getContext('2d');
   if (pen === null) throw new Error('a 2D canvas is needed to paint labels');
-  const sprite = new Sprite(new Texture({ source, dynamic: true }));
+  const texture = new Texture({ source, dynamic: true });
+  const sprite = new Sprite(texture);
+  sprite.once('destroyed', () => texture.destroy(true));
   sprite.position.set(Math.round(place.box.x) - OVERHANG_PX, Math.round(place.box.y) - OVERHANG_PX);
   const node = new Container({ children: [sprite] });
   const shown: (readonly LineText[] | null)[] = spec.lines.map(() => null);

@@ -5,7 +5,7 @@ export interface Refreshed {
 
 /**
  * Labels are read in turns, so that a frame paints few of them and none waits long: at sixty
- * frames a second each is read seven times a second, which is as fast as figures can be read.
+ * frames a second each is read five times a second, which is as fast as figures can be read.
  */
 export interface LabelTurns {
   use(labels: readonly Refreshed[]): void;
@@ -14,7 +14,7 @@ export interface LabelTurns {
   all(values: Float64Array): void;
 }
 
-const TURNS = 8;
+const TURNS = 12;
 
 export function createLabelTurns(): LabelTurns {
   let list: readonly Refreshed[] = [];

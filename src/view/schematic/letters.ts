@@ -18,7 +18,9 @@ export function createLetters(text: string, fontPx: number, context: SceneContex
   });
   const pen = canvas.getContext('2d');
   if (pen === null) throw new Error('a 2D canvas is needed to paint letters');
-  const sprite = new Sprite(new Texture({ source, dynamic: true }));
+  const texture = new Texture({ source, dynamic: true });
+  const sprite = new Sprite(texture);
+  sprite.once('destroyed', () => texture.destroy(true));
   sprite.anchor.set(0.5);
   const paint = (resolution: number): void => {
     pen.setTransform(resolution, 0, 0, resolution, 0, 0);

@@ -3,7 +3,7 @@ import { readAt } from '../channels.ts';
 import { stackHaze } from './furnace-view.ts';
 import type { Drawn, SceneContext } from './scene.ts';
 
-const PUFFS = 4;
+const PUFFS = 3;
 const RISE_PER_S = 0.32;
 
 /** Haze over the stack, thicker and warmer with what leaves it. */

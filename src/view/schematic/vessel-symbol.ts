@@ -5,7 +5,7 @@ import type { VesselKind } from './plant.ts';
 import { type Drawn, OUTLINE_PX, type SceneContext } from './scene.ts';
 import { bubbleAlpha, shellPoints, waterPoints, waterShare } from './vessel-view.ts';
 
-const BUBBLES = 12;
+const BUBBLES = 9;
 const RISE_PX_S = 26;
 /** Golden-ratio steps spread the bubbles evenly without a pattern. */
 const SPREAD = 0.618034;
