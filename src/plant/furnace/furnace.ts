@@ -8,9 +8,9 @@ import { drawBack, spill, stepTank, tankAmount, tankMass } from './tank.ts';
 /** Every tenth step: what changes slowly. */
 const SLOW_STEPS = 10;
 const NO_FUEL_KG = 1e-9;
-/** A hundred sound seats together; and what is far below a thousandth of the lower limit in any furnace. */
+/** Gas flow of a hundred sound seats together; and a mixture that nothing can light, over the lower limit. */
 const SEEP_KGS = 2e-6;
-const SEEP_KG = 1e-5;
+const SEEP_COMBUSTIBLE = 2e-3;
 /** Below this velocity in the vents, and this pressure, the gas is taken to be at rest. */
 const QUIET_MS = 0.5;
 const QUIET_PA = 0.2;
@@ -64,7 +64,7 @@ function isQuiet(state: FurnaceState, feed: FurnaceFeed): boolean {
     feed.gasKgS < SEEP_KGS &&
     feed.igniter === 0 &&
     state.pulsePa === 0 &&
-    state.furnace.fuelKg + state.passes.fuelKg < SEEP_KG
+    state.combustible < SEEP_COMBUSTIBLE
   );
 }
 
