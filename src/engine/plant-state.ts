@@ -49,7 +49,7 @@ import {
   createVessel,
   prepareVessel,
   settleVessel,
-  stepVessel,
+  stepDrum,
   type VesselState,
 } from '../plant/vessel/index.ts';
 
@@ -68,6 +68,10 @@ export interface PlantState {
   readonly furnaceFeed: FurnaceFeed;
   /** Share of rated steam or heat taken. */
   load: number;
+  /** Heat gathered for the drum, which moves every tenth step. */
+  heatToDrumJ: number;
+  drumS: number;
+  drumSteps: number;
   upstreamOn: boolean;
   downstreamOn: boolean;
   ventOn: boolean;
@@ -143,6 +147,9 @@ export function createPlant(
     },
     furnaceFeed: { airKgS: 0, gasKgS: 0, burntKgS: 0, igniter: 0, waterTemperatureK: 0 },
     load: start.load,
+    heatToDrumJ: 0,
+    drumS: 0,
+    drumSteps: 0,
     upstreamOn: false,
     downstreamOn: false,
     ventOn: false,
@@ -219,9 +226,19 @@ export function stepPlant(plant: PlantState, driven: FieldOutputs, stepS: number
   furnaceFeed.igniter = flame.igniter;
   furnaceFeed.waterTemperatureK = vessel.waterTemperatureK;
   stepFurnace(furnace, furnaceFeed, stepS);
-  stepVessel(vessel, furnace.heatToWaterW, plant.load, stepS);
+  plant.heatToDrumJ += furnace.heatToWaterW * stepS;
+  plant.drumS += stepS;
+  plant.drumSteps += 1;
+  if (plant.drumSteps >= DRUM_STEPS) {
+    stepDrum(vessel, plant.heatToDrumJ / plant.drumS, plant.load, plant.drumS);
+    plant.heatToDrumJ = 0;
+    plant.drumS = 0;
+    plant.drumSteps = 0;
+  }
 }
 
+/** The drum and its pressure change too slowly for every step. */
+const DRUM_STEPS = 10;
 const PILOT_VALVE = 'pilot-valve';
 
 function findPlaces(gas: GasTrain, parameters: FaultSubject): GasPlaces {

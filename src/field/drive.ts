@@ -41,6 +41,10 @@ export interface Drive {
   torqueNm: number;
   fanRpm: number;
   feedbackRpm: number;
+  /** Speed, slip and feedback have settled; held until target or load move. */
+  steady: boolean;
+  heldTargetRpm: number;
+  heldLoadNm: number;
   coilSound: boolean;
   burnt: boolean;
   welded: boolean;
@@ -73,6 +77,10 @@ export interface Drive {
 const UNDERVOLTAGE_SHARE = 0.6;
 /** Slower than the rotor, because adding slip back at once would feed on itself. */
 const COMPENSATION_LAG_S = 1;
+/** Changes of speed, rad/s, and output, Hz, in a step, and of load, N·m, below which a drive stands still: less than 1e-5 of any. */
+const STEADY_RADS = 1e-9;
+const STEADY_HZ = 1e-9;
+const LOAD_NOTICED_NM = 1e-4;
 
 export function createDrive(
   parameters: DriveParameters,
@@ -97,6 +105,9 @@ export function createDrive(
     torqueNm: 0,
     fanRpm: 0,
     feedbackRpm: 0,
+    steady: false,
+    heldTargetRpm: 0,
+    heldLoadNm: 0,
     coilSound: true,
     burnt: false,
     welded: false,
@@ -134,6 +145,7 @@ export function prepareDrive(
   lightOffRpm: number,
   stepS: number,
 ): void {
+  drive.steady = false;
   const p = drive.parameters;
   const polePairs = 0.5 * p.poles;
   drive.coilSound = p.contactorCoil === 'sound';
@@ -202,6 +214,16 @@ export function stepDrive(drive: Drive, running: boolean, stepS: number): void {
     drive.fanRpm = 0;
     return;
   }
+  if (
+    fed &&
+    drive.steady &&
+    drive.targetRpm === drive.heldTargetRpm &&
+    Math.abs(drive.loadNm - drive.heldLoadNm) < LOAD_NOTICED_NM
+  ) {
+    return;
+  }
+  const before = drive.motorRadS;
+  const hzBefore = drive.frequencyHz;
   if (fed) {
     if (drive.variable) turnFromConverter(drive);
     else turnFromMains(drive, stepS);
@@ -209,6 +231,14 @@ export function stepDrive(drive: Drive, running: boolean, stepS: number): void {
     coast(drive);
   }
   const speed = drive.motorRadS;
+  drive.steady =
+    fed &&
+    drive.variable &&
+    Math.abs(speed - before) < STEADY_RADS &&
+    Math.abs(drive.frequencyHz - hzBefore) < STEADY_HZ &&
+    drive.feedbackRpm === speed * drive.feedbackRpmPerRadS;
+  drive.heldTargetRpm = drive.targetRpm;
+  drive.heldLoadNm = drive.loadNm;
   drive.fanRpm = speed * drive.fanRpmPerRadS;
   drive.feedbackRpm = followWithLag(
     drive.feedbackRpm,

@@ -44,7 +44,7 @@ export const view = {
   'view.item.windbox': 'Test point, windbox',
   'view.item.burner': 'Burner head, spark and pilot',
   'view.item.spark': 'Ignition spark',
-  'view.item.flame-sensor': 'Flame sensor',
+  'view.item.flame-sensor': 'Flame sensor, {kind}',
   'view.item.furnace': 'Furnace',
   'view.item.vessel': 'Boiler vessel',
   'view.item.level-gauge': 'Level gauge',

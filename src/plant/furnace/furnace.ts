@@ -35,8 +35,8 @@ export interface FurnaceFeed {
  * Equation: each volume as stepTank; heat of the furnace gas as a well-stirred furnace,
  *   m·c·dT/dt = ṁ·c̄·(T_air − T) + Q − h_w (T − T_water) − h_r (T − T_tiles), one linearly implicit
  *   step; passes by effectiveness, refractory and flue by lags, ten times coarser.
- * While air alone goes through, ten steps are taken as one: the rule of the tanks is of second
- * order, so that moves nothing by more than 1e-5 of itself.
+ * While air alone goes through and the mixture is a trace that nothing can light, ten steps are
+ * taken as one; that moves the trace by less than 1 % of itself, and nothing else noticeably.
  * Fuel that did not burn in a flame gathers; it burns with the tank's own air when it is hot
  *   enough, or as a puff when a flame or spark meets pockets that can burn.
  * Valid for: flows of either sign; reverse air takes gas of the furnace with it.

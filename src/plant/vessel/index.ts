@@ -4,6 +4,7 @@ export {
   createVessel,
   prepareVessel,
   settleVessel,
+  stepDrum,
   stepVessel,
   type VesselParameters,
   type VesselState,

