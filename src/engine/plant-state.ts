@@ -34,6 +34,7 @@ import {
   type FurnaceFeed,
   type FurnaceState,
   prepareFurnace,
+  putBy,
   stepFurnace,
 } from '../plant/furnace/index.ts';
 import {
@@ -220,12 +221,14 @@ export function stepPlant(plant: PlantState, driven: FieldOutputs, stepS: number
     stepFlame(flame, flameFeed, stepS);
   }
 
-  furnaceFeed.airKgS = air.airFlowKgS;
-  furnaceFeed.gasKgS = allGas;
-  furnaceFeed.burntKgS = flame.burntKgS;
-  furnaceFeed.igniter = flame.igniter;
-  furnaceFeed.waterTemperatureK = vessel.waterTemperatureK;
-  stepFurnace(furnace, furnaceFeed, stepS);
+  if (!dark || !putBy(furnace, air.airFlowKgS, allGas, stepS)) {
+    furnaceFeed.airKgS = air.airFlowKgS;
+    furnaceFeed.gasKgS = allGas;
+    furnaceFeed.burntKgS = flame.burntKgS;
+    furnaceFeed.igniter = flame.igniter;
+    furnaceFeed.waterTemperatureK = vessel.waterTemperatureK;
+    stepFurnace(furnace, furnaceFeed, stepS);
+  }
   plant.heatToDrumJ += furnace.heatToWaterW * stepS;
   plant.drumS += stepS;
   plant.drumSteps += 1;

@@ -161,6 +161,7 @@ export function createRun(setup: RunSetup, options: RunOptions = {}): Run {
     changes: noteBurner,
   });
   gatherReadings(plant, readings);
+  gatherSlowReadings(plant, readings);
   logic.inputs = settleField(field, readings);
   burner.send(logic.inputs);
   takeOutputs();
@@ -282,6 +283,7 @@ export function createRun(setup: RunSetup, options: RunOptions = {}): Run {
     stepPlant(plant, field.outputs, STEP_S);
     if (probe !== null) probe(2);
     gatherReadings(plant, readings);
+    if (steps % STEPS_PER_FRAME === STEPS_PER_FRAME - 1) gatherSlowReadings(plant, readings);
     const word = readField(field, readings, STEP_S);
     if (probe !== null) probe(3);
     steps += 1;
@@ -347,22 +349,29 @@ function subjectOf(setup: RunSetup): FaultSubject {
 }
 
 function gatherReadings(plant: PlantState, readings: FieldReadings): void {
-  const { gas, air, furnace, flame, vessel, places } = plant;
+  const { gas, air, flame, places } = plant;
   const gauge = gas.pressureGaugePa;
   if (places.regulated >= 0) readings.regulatedPa = gauge[places.regulated] as number;
   if (places.interspace >= 0) readings.interspacePa = gauge[places.interspace] as number;
-  if (places.manifold >= 0) readings.manifoldPa = gauge[places.manifold] as number;
   if (places.upstream >= 0) readings.upstreamStem = gas.stem[places.upstream] as number;
   if (places.downstream >= 0) readings.downstreamStem = gas.stem[places.downstream] as number;
   readings.windboxPa = air.windboxGaugePa;
   readings.headDifferentialPa = air.headDifferentialPa;
   readings.furnacePa = air.furnaceGaugePa;
-  readings.vesselPa = vessel.gaugePa;
-  readings.vesselLevelM = vessel.levelM;
   readings.pilotIntensity = flame.pilotIntensity;
   readings.mainIntensity = flame.mainIntensity;
   readings.mainLift = flame.mainLift;
   readings.sparkW = flame.sparkW;
-  readings.furnaceK = furnace.gasTemperatureK;
   readings.loadTorqueNm = air.shaftTorqueNm;
+}
+
+/** What changes slowly, and is looked at by slow devices only. */
+function gatherSlowReadings(plant: PlantState, readings: FieldReadings): void {
+  const { gas, furnace, vessel, places } = plant;
+  if (places.manifold >= 0) {
+    readings.manifoldPa = gas.pressureGaugePa[places.manifold] as number;
+  }
+  readings.vesselPa = vessel.gaugePa;
+  readings.vesselLevelM = vessel.levelM;
+  readings.furnaceK = furnace.gasTemperatureK;
 }

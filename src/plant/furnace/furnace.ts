@@ -57,6 +57,26 @@ export function stepFurnace(state: FurnaceState, feed: FurnaceFeed, stepS: numbe
   }
 }
 
+/**
+ * Stands in for stepFurnace while nothing burns and nothing could light: true when the step was
+ * only put by, so that nothing else is to be done; false when stepFurnace must be called.
+ */
+export function putBy(state: FurnaceState, airKgS: number, gasKgS: number, stepS: number): boolean {
+  if (
+    gasKgS >= SEEP_KGS ||
+    state.pulsePa !== 0 ||
+    state.combustible >= SEEP_COMBUSTIBLE ||
+    state.gatheredSteps >= SLOW_STEPS - 1
+  ) {
+    return false;
+  }
+  state.gatheredAirKg += airKgS * stepS;
+  state.gatheredGasKg += gasKgS * stepS;
+  state.gatheredS += stepS;
+  state.gatheredSteps += 1;
+  return true;
+}
+
 /** Air alone goes through: nothing burns, and what gas seeps in past shut valves is a trace. */
 function isQuiet(state: FurnaceState, feed: FurnaceFeed): boolean {
   return (

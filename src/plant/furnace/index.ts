@@ -12,7 +12,7 @@ export {
   type MixtureFigures,
   productsMolarMass,
 } from './fuel-properties.ts';
-export { type FurnaceFeed, stepFurnace } from './furnace.ts';
+export { type FurnaceFeed, putBy, stepFurnace } from './furnace.ts';
 export {
   type FurnaceParameters,
   type FurnaceState,
