@@ -8,7 +8,7 @@ const root = fileURLToPath(new URL('.', import.meta.url));
 
 export default defineConfig({
   root: join(root, 'src/app'),
-  publicDir: join(root, 'assets'),
+  publicDir: join(root, 'assets', 'page'),
   plugins: [react(), libraryPlugin(root)],
   worker: { format: 'es', plugins: () => [libraryPlugin(root)] },
   server: { fs: { allow: [root] } },

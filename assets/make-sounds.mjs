@@ -10,7 +10,7 @@ import { dirname, join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 
 const RATE_HZ = 22050;
-const out = join(dirname(fileURLToPath(import.meta.url)), 'sounds');
+const out = join(dirname(fileURLToPath(import.meta.url)), 'page', 'sounds');
 
 /** A small generator of good enough noise (xorshift), the same on every machine. */
 function noiseSource(seed) {

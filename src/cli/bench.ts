@@ -47,7 +47,7 @@ const { createRun, STEP_S } = await bundledEngine();
 const wholeStart = measureWholeStart(setup);
 const page = skipPage ? null : await measurePageWhereThereIsABrowser();
 const figures = { wholeStart, page };
-console.log(asJson ? JSON.stringify(figures) : describe(figures));
+console.log(asJson ? JSON.stringify(figures) : figuresInWords(figures));
 
 /** The engine in one file, as the page's worker runs it. */
 async function bundledEngine(): Promise<typeof Engine> {
@@ -138,7 +138,7 @@ async function measurePageWhereThereIsABrowser() {
   }
 }
 
-function describe({ wholeStart: w, page: p }: typeof figures): string {
+function figuresInWords({ wholeStart: w, page: p }: typeof figures): string {
   const percent = (x: number): string => `${(100 * x).toFixed(0)} %`;
   const lines = [
     `whole start   ${w.timesRealTime} times real time (median of ${RUNS}; ${w.spread.min} to ${w.spread.max}), ${w.simulatedS} s simulated`,

@@ -195,7 +195,7 @@ export function stepPlant(plant: PlantState, driven: FieldOutputs, stepS: number
   let mainGas = 0;
   const { mainNozzles } = places;
   for (let i = 0; i < mainNozzles.length; i++) mainGas += flow[mainNozzles[i] as number] as number;
-  const allGas = (pilotGas > 0 ? pilotGas : 0) + (mainGas > 0 ? mainGas : 0);
+  const allGas = Math.max(pilotGas, 0) + Math.max(mainGas, 0);
 
   const { airAround, flameFeed, furnaceFeed } = plant;
   airAround.shaftSpeedRpm = driven.fanBackward ? -driven.fanRpm : driven.fanRpm;

@@ -14,16 +14,15 @@ import {
   type BurnerChange,
   type Cause,
   createBurner,
-  type StepName,
   STEPS,
+  type StepName,
 } from '../../machines/burner/index.ts';
-import { createSimulatedClock } from '../../machines/clock.ts';
+import { createSimulatedClock } from '../../machines/index.ts';
 import type { FaultSubject } from '../faults/index.ts';
 import {
   createField,
   createReadings,
   driveField,
-  type FieldReadings,
   prepareField,
   readField,
   settleField,
@@ -37,8 +36,6 @@ import {
   movingPlaces,
   writeFrame,
 } from './channels.ts';
-import { copyData } from './live-parameters.ts';
-import { noteCommands, noteInputs } from './note-changes.ts';
 import type { RunEvent } from './events.ts';
 import {
   createFrameStore,
@@ -47,8 +44,11 @@ import {
   lastChunk,
   nextFrameOffset,
 } from './frame-store.ts';
+import { gatherReadings, gatherSlowReadings } from './gather-readings.ts';
+import { copyData } from './live-parameters.ts';
+import { noteCommands, noteInputs } from './note-changes.ts';
 import { operate } from './operate.ts';
-import { createPlant, type PlantState, preparePlant, stepPlant } from './plant-state.ts';
+import { createPlant, preparePlant, stepPlant } from './plant-state.ts';
 import { createSchedule, nextDueMs, putAt, putFirst, takeDue } from './schedule.ts';
 import type { RunSetup } from './setup.ts';
 import {
@@ -346,32 +346,4 @@ function subjectOf(setup: RunSetup): FaultSubject {
   for (const relay of copy.field.flameRelays) relay.responseS = flameFailureResponseS;
   for (const counter of copy.field.airChangeCounters) counter.changesRequired = requiredAirChanges;
   return copy;
-}
-
-function gatherReadings(plant: PlantState, readings: FieldReadings): void {
-  const { gas, air, flame, places } = plant;
-  const gauge = gas.pressureGaugePa;
-  if (places.regulated >= 0) readings.regulatedPa = gauge[places.regulated] as number;
-  if (places.interspace >= 0) readings.interspacePa = gauge[places.interspace] as number;
-  if (places.upstream >= 0) readings.upstreamStem = gas.stem[places.upstream] as number;
-  if (places.downstream >= 0) readings.downstreamStem = gas.stem[places.downstream] as number;
-  readings.windboxPa = air.windboxGaugePa;
-  readings.headDifferentialPa = air.headDifferentialPa;
-  readings.furnacePa = air.furnaceGaugePa;
-  readings.pilotIntensity = flame.pilotIntensity;
-  readings.mainIntensity = flame.mainIntensity;
-  readings.mainLift = flame.mainLift;
-  readings.sparkW = flame.sparkW;
-  readings.loadTorqueNm = air.shaftTorqueNm;
-}
-
-/** What changes slowly, and is looked at by slow devices only. */
-function gatherSlowReadings(plant: PlantState, readings: FieldReadings): void {
-  const { gas, furnace, vessel, places } = plant;
-  if (places.manifold >= 0) {
-    readings.manifoldPa = gas.pressureGaugePa[places.manifold] as number;
-  }
-  readings.vesselPa = vessel.gaugePa;
-  readings.vesselLevelM = vessel.levelM;
-  readings.furnaceK = furnace.gasTemperatureK;
 }

@@ -78,5 +78,5 @@ export function nextSpellMs(
 ): number {
   const meanS = onset.periodS * (standing ? onset.duty : 1 - onset.duty);
   const spellMs = Math.round(meanS * (0.5 + nextUniform(random)) * 100) * 10;
-  return spellMs < 10 ? 10 : spellMs;
+  return Math.max(spellMs, 10);
 }

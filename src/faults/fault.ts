@@ -63,8 +63,8 @@ export function isBroken(severity: number): boolean {
   return severity >= 0.5;
 }
 
-export const ANY_ONSET: readonly OnsetKind[] = ONSET_KINDS;
 export const NOT_INTERMITTENT: readonly OnsetKind[] = ['start', 'time', 'step'];
+export const ANY_ONSET: readonly OnsetKind[] = [...NOT_INTERMITTENT, 'intermittent'];
 
 export function share(means: string, low: number, typical: number, high: number): SeverityRange {
   return { unit: '1', means, low, typical, high };

@@ -5,8 +5,8 @@ import {
   type Fault,
   isBroken,
   NOT_INTERMITTENT,
-  share,
   type SeverityRange,
+  share,
 } from './fault.ts';
 import { closedProofOf, edgeOf, type FaultSubject, relayOf, switchOf } from './subject.ts';
 

@@ -18,8 +18,7 @@ function countsFor(
   microamps: number,
   uv: { readonly saturationMicroamps: number; readonly recoveryS: number },
 ): number {
-  const most = 0.95 * uv.saturationMicroamps;
-  const signal = microamps < most ? microamps : most;
+  const signal = Math.min(microamps, 0.95 * uv.saturationMicroamps);
   return signal / (uv.saturationMicroamps - signal) / uv.recoveryS;
 }
 

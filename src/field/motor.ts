@@ -1,4 +1,4 @@
-import { choice, number, type ParameterTable, type Values } from '../quantity/index.ts';
+import { choice, number, type ParameterTable } from '../quantity/index.ts';
 
 /** What a fan's induction motor, contactor and belt have in common, with or without a drive. */
 export const motorParameters = {
@@ -23,7 +23,6 @@ export const motorParameters = {
   feedbackOn: choice(['fan shaft', 'motor shaft'], 'where the pick-up looks', 'fan shaft'),
   feedbackLagS: number('s', 0, 5, 'smoothing of the speed reading', 0.2),
 } as const satisfies ParameterTable;
-export type MotorParameters = Values<typeof motorParameters>;
 
 export const RAD_S_PER_RPM = 0.10471975511965977;
 export const TWO_PI = 6.283185307179586;

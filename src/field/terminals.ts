@@ -45,7 +45,6 @@ export const COMMAND_BITS = {
   alarm: 1 << 7,
   countAir: 1 << 8,
 } as const;
-export type CommandTerminal = keyof typeof COMMAND_BITS;
 
 /** Where the positioned devices are told to go. */
 export const TARGET_INDEX = { rest: 0, purge: 1, 'light-off': 2, 'low-fire': 3, curve: 4 } as const;

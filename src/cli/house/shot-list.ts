@@ -25,7 +25,7 @@ export const SHOTS: readonly Shot[] = [
   { name: 'watch-modulation', route: HEALTHY, prepare: (page) => runTo(page, 'modulation') },
   {
     name: 'watch-lockout',
-    route: '/practise/watch/damper-short-of-purge',
+    route: '/practise/watch/jammed-damper',
     prepare: (page) => runTo(page, 'lockout'),
   },
   {

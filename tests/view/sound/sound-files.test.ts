@@ -1,7 +1,7 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 
-const folder = new URL('../../../assets/sounds/', import.meta.url);
+const folder = new URL('../../../assets/page/sounds/', import.meta.url);
 const names = readdirSync(folder).sort();
 
 function samplesOf(name: string): Int16Array {
