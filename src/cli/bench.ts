@@ -149,6 +149,9 @@ function figuresInWords({ wholeStart: w, page: p }: typeof figures): string {
       `first load    ${(p.firstLoad.gzipBytes / 1024).toFixed(0)} kB of script, packed`,
       `interactive   ${p.timeToInteractive.ms.toFixed(0)} ms; ${p.timeToInteractive.slowedMs.toFixed(0)} ms with the processor slowed to a quarter`,
     );
+    lines.push(
+      `one picture   ${p.frame.medianMs} ms of scripting at the median, ${p.frame.p95Ms} ms at p95 (${p.frame.frames} pictures, 1366 x 768)`,
+    );
   } else if (p !== null) {
     lines.push(`page          not measured: ${p.notMeasured}`);
   }
