@@ -10,10 +10,16 @@ export default defineConfig({
   root: join(root, 'src/app'),
   publicDir: join(root, 'assets', 'page'),
   plugins: [react(), libraryPlugin(root)],
-  worker: { format: 'es', plugins: () => [libraryPlugin(root)] },
+  worker: {
+    format: 'es',
+    plugins: () => [libraryPlugin(root)],
+    rolldownOptions: { checks: { pluginTimings: false } },
+  },
   server: { fs: { allow: [root] } },
   build: {
     outDir: join(root, 'dist'),
+    // Where build time goes is no warning to a person who starts the program.
+    rolldownOptions: { checks: { pluginTimings: false } },
     emptyOutDir: true,
     assetsDir: 'built',
     // A font or picture inside the style sheet would be refused by the page's own rules.
