@@ -1,5 +1,5 @@
 /** What an action of the log does to panel, cocks, load and faults. */
-import type { FaultSubject } from '../faults/index.ts';
+import { type FaultSubject, findFault } from '../faults/index.ts';
 import type { Panel } from '../field/index.ts';
 import type { Action } from './actions.ts';
 import type { PlantState } from './plant-state.ts';
@@ -51,11 +51,11 @@ export function operate(on: Operated, action: Action): boolean {
   }
 }
 
-/** A hand on the cock undoes whatever an earlier hand left: a standing cock fault is gone with it. */
+/** A hand on the cock undoes whatever an earlier hand left. */
 function turnCock(faults: StandingFaults, id: string, opening: number): void {
   setOpening(faults.sound, id, opening);
-  const at = faults.standing.findIndex((one) => one.fault === 'manual cock left part shut');
-  if (at >= 0) faults.standing.splice(at, 1);
+  const left = faults.standing.filter((one) => findFault(one.fault)?.undoneBy !== 'turn-cock');
+  faults.standing.splice(0, faults.standing.length, ...left);
   rewriteLive(faults);
 }
 

@@ -47,6 +47,8 @@ export interface Fault {
   readonly repair: string;
   /** Share of field failures, relative to the other faults; own training value. */
   readonly priorWeight: number;
+  /** An act of the operator that puts it right by itself. */
+  readonly undoneBy?: 'turn-cock';
   appliesTo(subject: FaultSubject): boolean;
   apply(subject: FaultSubject, severity: number): void;
 }

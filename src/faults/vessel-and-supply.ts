@@ -205,6 +205,7 @@ export const PEOPLE_FAULTS: readonly Fault[] = [
     onsets: NOT_INTERMITTENT,
     repair: 'open the cock; ask who shut it and why',
     priorWeight: 3,
+    undoneBy: 'turn-cock',
     appliesTo: (s) => edgeOf(s, 'cock') !== undefined,
     apply: (s, severity) => {
       const cock = edgeOf(s, 'cock');

@@ -62,14 +62,7 @@ export function stepFurnace(state: FurnaceState, feed: FurnaceFeed, stepS: numbe
  * only put by, so that nothing else is to be done; false when stepFurnace must be called.
  */
 export function putBy(state: FurnaceState, airKgS: number, gasKgS: number, stepS: number): boolean {
-  if (
-    gasKgS >= SEEP_KGS ||
-    state.pulsePa !== 0 ||
-    state.combustible >= SEEP_COMBUSTIBLE ||
-    state.gatheredSteps >= SLOW_STEPS - 1
-  ) {
-    return false;
-  }
+  if (!holdsAirAlone(state, gasKgS) || state.gatheredSteps >= SLOW_STEPS - 1) return false;
   state.gatheredAirKg += airKgS * stepS;
   state.gatheredGasKg += gasKgS * stepS;
   state.gatheredS += stepS;
@@ -79,13 +72,11 @@ export function putBy(state: FurnaceState, airKgS: number, gasKgS: number, stepS
 
 /** Air alone goes through: nothing burns, and what gas seeps in past shut valves is a trace. */
 function isQuiet(state: FurnaceState, feed: FurnaceFeed): boolean {
-  return (
-    feed.burntKgS === 0 &&
-    feed.gasKgS < SEEP_KGS &&
-    feed.igniter === 0 &&
-    state.pulsePa === 0 &&
-    state.combustible < SEEP_COMBUSTIBLE
-  );
+  return feed.burntKgS === 0 && feed.igniter === 0 && holdsAirAlone(state, feed.gasKgS);
+}
+
+function holdsAirAlone(state: FurnaceState, gasKgS: number): boolean {
+  return gasKgS < SEEP_KGS && state.pulsePa === 0 && state.combustible < SEEP_COMBUSTIBLE;
 }
 
 /** The steps that were let go by, as one: the mean flow over the whole of their time. */
