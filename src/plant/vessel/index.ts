@@ -1,12 +1,21 @@
-export { createSaturation, readSaturation, type Saturation } from './saturation.ts';
+export { readBalance, type VesselBalance } from './read-balance.ts';
+export { type RiserSteam, type RiserStores, readRiserSteam, riserStores } from './riser.ts';
 export {
-  chillVessel,
   createVessel,
   prepareVessel,
   settleVessel,
-  stepDrum,
+  showVessel,
   stepVessel,
-  type VesselParameters,
-  type VesselState,
-  vesselParameters,
+  type VesselStart,
 } from './vessel.ts';
+export {
+  type FireTubeParameters,
+  type HotWaterParameters,
+  type SteamParameters,
+  type VesselKind,
+  type VesselParameters,
+  type VesselParametersOf,
+  vesselTables,
+  type WaterTubeParameters,
+} from './vessel-parameters.ts';
+export type { VesselFeed, VesselState } from './vessel-state.ts';
