@@ -1,8 +1,20 @@
 import { type AmbientState, GAS_CONSTANT } from '../air/index.ts';
+import { type CombustionTables, readGasHeat } from '../combustion/index.ts';
+import { createAnalyser } from './analyser-state.ts';
+import { readFlue } from './flue.ts';
 import type { FuelProperties } from './fuel-properties.ts';
-import { readCombustible, stepReadings } from './furnace-readings.ts';
+import { readCombustible, readHeldPuff } from './furnace-readings.ts';
 import { type FurnaceParameters, type FurnaceState, prepareFurnace } from './furnace-state.ts';
-import { createTank, type SpeciesAmounts, type TankState } from './tank.ts';
+import { restartBalance } from './heat-balance.ts';
+import { createHeatTotals } from './heat-totals.ts';
+import { createTank, type SpeciesAmounts, type TankState, tankMass } from './tank.ts';
+
+/** Until prepareFurnace looks up those of this fuel. */
+const NO_TABLES: CombustionTables = {
+  gasHeat: new Float64Array(0),
+  mixing: { values: new Float64Array(0), monoxideShare: 0 },
+  stackHeat: new Float64Array(0),
+};
 
 export function createFurnace(
   parameters: FurnaceParameters,
@@ -26,6 +38,9 @@ export function createFurnace(
     furnaceFuelShare: 0,
     airChanges: 0,
     flueOxygen: 0,
+    flueCarbonDioxide: 0,
+    flueCarbonMonoxide: 0,
+    flueNitricOxide: 0,
     productShare: 0,
     outflowKgS: 0,
     leftKg: 0,
@@ -43,6 +58,21 @@ export function createFurnace(
     selfIgnitionK: 0,
     wallIgnitionK: 0,
     specificHeat: 1005,
+    gasHeatJ: 0,
+    specificEnthalpy: 0,
+    intakeEnthalpy: 0,
+    tables: NO_TABLES,
+    found: { heatJKg: 0, capacityJKgK: 0 },
+    flameProducts: { unfinishedShare: 0, nitricMolKg: 0 },
+    spread: 0,
+    unfinishedHeatJKg: 0,
+    reducedPerFuelMol: 0,
+    monoxideShare: 0,
+    fuelMolPerProductKg: 0,
+    furnaceNitricMol: 0,
+    passNitricMol: 0,
+    totals: createHeatTotals(),
+    analyser: createAnalyser(parameters),
     gasConductanceWK: 0,
     slowCount: 0,
     slowS: 0,
@@ -65,7 +95,16 @@ export function fillFurnace(state: FurnaceState, fuelShare: number): void {
   fillTank(state.furnace, perVolume, fuelShare, amounts);
   fillTank(state.passes, perVolume, fuelShare, amounts);
   readCombustible(state);
-  stepReadings(state, ambient.temperatureK, 0);
+  const { found } = state;
+  readGasHeat(state.tables.gasHeat, ambient.temperatureK, 0, found);
+  state.specificHeat = found.capacityJKgK;
+  state.specificEnthalpy = found.heatJKg;
+  state.gasHeatJ = found.heatJKg * tankMass(state.furnace);
+  state.furnaceNitricMol = 0;
+  state.passNitricMol = 0;
+  restartBalance(state);
+  readFlue(state);
+  readHeldPuff(state);
 }
 
 export function restartAirChanges(state: FurnaceState): void {
@@ -86,5 +125,6 @@ function fillTank(
   tank.fuelKg = (fuelShare * amount) / amounts.fuelMolKg;
   tank.airKg = ((1 - fuelShare) * amount) / amounts.airMolKg;
   tank.productKg = 0;
+  tank.unfinishedKg = 0;
   tank.amountMol = amount;
 }

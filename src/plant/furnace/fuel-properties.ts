@@ -1,8 +1,14 @@
 /** What combustion needs to know of a fuel gas. Mutable, because gas quality may change. */
 export interface FuelProperties {
   molarMassKgMol: number;
-  /** Lower heating value, J/kg. */
+  /** Heating values, J/kg. */
   lowerHeatingJKg: number;
+  higherHeatingJKg: number;
+  /** Atoms in one mol. */
+  carbonMol: number;
+  hydrogenMol: number;
+  oxygenMol: number;
+  nitrogenMol: number;
   /** Air for just complete burning, kg/kg and mol/mol. */
   airPerFuelKgKg: number;
   airPerFuelMol: number;
@@ -17,18 +23,19 @@ export interface FuelProperties {
 }
 
 const OXYGEN_IN_AIR = 0.20946;
-const WATER_LATENT_J_MOL = 44408;
-const CARBON_KG_MOL = 0.012011;
-const HYDROGEN_KG_MOL = 0.001008;
-const NITROGEN_KG_MOL = 0.0280134;
 
 /**
- * Methane in dry air. Heating value ISO 6976 at 25 °C; limits Zabetakis, Bureau of Mines Bulletin
+ * Methane in dry air. Heating values ISO 6976 at 25 °C; limits Zabetakis, Bureau of Mines Bulletin
  * 627; burning velocity a handbook value, ± 0.03 m/s.
  */
 export const METHANE: Readonly<FuelProperties> = {
   molarMassKgMol: 0.01604246,
   lowerHeatingJKg: 50.0265e6,
+  higherHeatingJKg: 55.5139e6,
+  carbonMol: 1,
+  hydrogenMol: 4,
+  oxygenMol: 0,
+  nitrogenMol: 0,
   airPerFuelKgKg: 17.2396,
   airPerFuelMol: 9.5484,
   productsPerFuelMol: 10.5484,
@@ -43,44 +50,37 @@ export interface MixtureFigures {
   readonly molarMassKgMol: number;
   readonly higherHeatingValueJKg: number;
   readonly lowerHeatingValueJKg: number;
+  readonly carbonMol: number;
+  readonly hydrogenMol: number;
+  readonly oxygenMol: number;
+  readonly nitrogenMol: number;
   readonly stoichiometricAirMassRatio: number;
   readonly stoichiometricAirVolumeRatio: number;
   readonly lowerFlammabilityLimit: number;
   readonly upperFlammabilityLimit: number;
+  readonly burningVelocityMS: number;
 }
 
-/**
- * Combustion properties from the figures of a mixture.
- *
- * Equation: water from the gap between the heating values (44 408 J/mol at 15 °C), carbon dioxide
- *   from the oxygen left, inert gas from the mass left, reckoned as nitrogen.
- * Valid for: hydrocarbons and hydrogen with some inert gas; no oxygen in the fuel.
- * Source: atom balance; latent heat ISO 6976.
- *
- * @param burningVelocityMS highest laminar burning velocity: not a molar sum, so it must be given
- */
-export function describeFuel(
-  mixture: MixtureFigures,
-  burningVelocityMS: number = METHANE.burningVelocityMS,
-): FuelProperties {
-  const molarMass = mixture.molarMassKgMol;
+/** Combustion properties from the figures of a mixture; products by the balance of its atoms. */
+export function describeFuel(mixture: MixtureFigures): FuelProperties {
+  const { carbonMol, hydrogenMol, oxygenMol, nitrogenMol } = mixture;
   const air = mixture.stoichiometricAirVolumeRatio;
-  const latent = mixture.higherHeatingValueJKg - mixture.lowerHeatingValueJKg;
-  const water = (latent * molarMass) / WATER_LATENT_J_MOL;
-  const carbon = OXYGEN_IN_AIR * air - water / 2;
-  const inertMass = molarMass - carbon * CARBON_KG_MOL - 2 * water * HYDROGEN_KG_MOL;
-  const inert = Math.max(0, inertMass / NITROGEN_KG_MOL);
-  const dry = (1 - OXYGEN_IN_AIR) * air + carbon + inert;
+  const dry = (1 - OXYGEN_IN_AIR) * air + carbonMol + nitrogenMol / 2;
   return {
-    molarMassKgMol: molarMass,
+    molarMassKgMol: mixture.molarMassKgMol,
     lowerHeatingJKg: mixture.lowerHeatingValueJKg,
+    higherHeatingJKg: mixture.higherHeatingValueJKg,
+    carbonMol,
+    hydrogenMol,
+    oxygenMol,
+    nitrogenMol,
     airPerFuelKgKg: mixture.stoichiometricAirMassRatio,
     airPerFuelMol: air,
-    productsPerFuelMol: dry + water,
+    productsPerFuelMol: dry + hydrogenMol / 2,
     dryProductsPerFuelMol: dry,
     lowerLimit: mixture.lowerFlammabilityLimit,
     upperLimit: mixture.upperFlammabilityLimit,
-    burningVelocityMS,
+    burningVelocityMS: mixture.burningVelocityMS,
   };
 }
 

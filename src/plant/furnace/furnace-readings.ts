@@ -1,9 +1,10 @@
+import { mixFlame, stepFlue } from './flue.ts';
+import type { FurnaceFeed } from './furnace-feed.ts';
 import type { FurnaceState } from './furnace-state.ts';
-import { meanSpecificHeat, radiantConductance, readPassTable } from './heat.ts';
+import { radiantConductance, readPassTable } from './heat.ts';
+import { settleHeat } from './heat-balance.ts';
 import { estimatePuff, releasableFuel } from './puff.ts';
 import { tankMass } from './tank.ts';
-
-const OXYGEN_IN_AIR = 0.20946;
 
 /** Fuel by volume over the lower limit, of both volumes. */
 export function readCombustible(state: FurnaceState): void {
@@ -15,49 +16,38 @@ export function readCombustible(state: FurnaceState): void {
   state.combustible = Math.max(state.furnaceCombustible, state.passCombustible);
 }
 
-/**
- * What changes slowly: specific heat and conductance of the gas, refractory, flue temperature,
- * heat to the water, flue oxygen, what a puff would do.
- *
- * @param stepS 0 to read without moving on
- */
-export function stepReadings(state: FurnaceState, waterK: number, stepS: number): void {
-  const { parameters: p, ambient, furnace, passes, amounts, fuel } = state;
+/** What changes slowly: conductance of the gas, refractory, flue, heat to the water, flue gas. */
+export function stepReadings(state: FurnaceState, feed: FurnaceFeed, spanS: number): void {
+  const { parameters: p, ambient, totals } = state;
+  const { waterTemperatureK: waterK } = feed;
   const gasK = state.gasTemperatureK;
-  const share = furnace.productKg / tankMass(furnace);
-  state.specificHeat = meanSpecificHeat(ambient.temperatureK, gasK, share);
   state.gasConductanceWK = radiantConductance(p.radiantAreaM2, gasK, waterK);
 
-  const tiles = p.refractoryConductanceWK;
   const toWater = p.tileToWaterWK;
   const casing = p.casingConductanceWK;
-  if (stepS > 0) {
-    const store = p.refractoryHeatJK / stepS;
-    state.refractoryTemperatureK =
-      (store * state.refractoryTemperatureK +
-        tiles * gasK +
-        toWater * waterK +
-        casing * ambient.temperatureK) /
-      (store + tiles + toWater + casing);
-  }
+  const before = state.refractoryTemperatureK;
+  const stored = p.refractoryHeatJK * before + totals.spanTileJ;
+  const after =
+    (stored + spanS * (toWater * waterK + casing * ambient.temperatureK)) /
+    (p.refractoryHeatJK + spanS * (toWater + casing));
+  state.refractoryTemperatureK = after;
+  const tileToWaterJ = spanS * toWater * (after - waterK);
+  const casingJ = spanS * casing * (after - ambient.temperatureK);
 
   const out = Math.max(state.outflowKgS, 0);
   const survival = readPassTable(state.passSurvival, out / p.ratedFlueFlowKgS);
   const target = waterK + (gasK - waterK) * survival;
-  state.flueTemperatureK += ((target - state.flueTemperatureK) * stepS) / (p.passLagS + stepS);
-  state.heatToWaterW =
-    state.gasConductanceWK * (gasK - waterK) +
-    toWater * (state.refractoryTemperatureK - waterK) +
-    out * meanSpecificHeat(state.flueTemperatureK, gasK, share) * (gasK - state.flueTemperatureK);
+  state.flueTemperatureK += ((target - state.flueTemperatureK) * spanS) / (p.passLagS + spanS);
 
-  const airMol = passes.airKg * amounts.airMolKg;
-  const dryProducts =
-    (passes.productKg * amounts.productMolKg * fuel.dryProductsPerFuelMol) /
-    fuel.productsPerFuelMol;
-  const dry = airMol + dryProducts + passes.fuelKg * amounts.fuelMolKg;
-  state.flueOxygen = (OXYGEN_IN_AIR * airMol) / dry;
-  state.productShare = passes.productKg / tankMass(passes);
+  mixFlame(state, feed);
+  stepFlue(state, feed.burntKgS, spanS);
+  settleHeat(state, tileToWaterJ, casingJ, spanS);
+  readHeldPuff(state);
+}
 
+/** What the fuel that has gathered would do if it were lit now. */
+export function readHeldPuff(state: FurnaceState): void {
+  const { parameters: p, ambient, furnace, fuel } = state;
   const held = releasableFuel(furnace, state.furnaceCombustible, fuel);
   const mass = tankMass(furnace);
   state.heldPuffIndex =
@@ -68,7 +58,7 @@ export function stepReadings(state: FurnaceState, waterK: number, stepS: number)
           furnace.volumeM3,
           p.ventAreaM2,
           mass / furnace.volumeM3,
-          gasK,
+          state.gasTemperatureK,
           mass * state.specificHeat,
           ambient.pressurePa,
         ) / p.casingStrengthPa

@@ -1,8 +1,18 @@
 import { exactPow } from '../../numeric/index.ts';
 import { number, type ParameterTable, type Values } from '../../quantity/index.ts';
 import { AIR_MOLAR_MASS, type AmbientState, GAS_CONSTANT } from '../air/index.ts';
+import {
+  type CombustionTables,
+  combustionTables,
+  type FlameProducts,
+  type GasHeat,
+  AIR_OXYGEN as OXYGEN_IN_AIR,
+  readGasHeat,
+} from '../combustion/index.ts';
+import { type AnalyserState, analyserParameters } from './analyser-state.ts';
 import { type FuelProperties, productsMolarMass } from './fuel-properties.ts';
 import { passTable } from './heat.ts';
+import type { HeatTotals } from './heat-totals.ts';
 import type { SpeciesAmounts, TankState } from './tank.ts';
 
 export const furnaceParameters = {
@@ -40,6 +50,23 @@ export const furnaceParameters = {
   flameSpreadMS: number('m/s', 1, 20, 'speed of a flame through a stagnant mixture', 5),
   selfIgnitionC: number('°C', 400, 900, 'temperature at which fuel in hot gas burns unlit', 600),
   wallIgnitionC: number('°C', 500, 1200, 'temperature at which hot tiles light fresh gas', 760),
+  mixingSpread: number(
+    '1',
+    0.02,
+    0.25,
+    'spread of the local fuel–air ratio about its mean, at the head pressure below',
+    0.05,
+  ),
+  mixingHeadPa: number('Pa', 50, 10000, 'head pressure drop for which the spread is stated', 1600),
+  flameZoneS: number('s', 0.005, 0.5, 'time that gas spends in the hot flame zone', 0.05),
+  flameLossShare: number(
+    '1',
+    0,
+    0.4,
+    'share of its temperature rise that the flame zone radiates',
+    0.045,
+  ),
+  ...analyserParameters,
 } as const satisfies ParameterTable;
 export type FurnaceParameters = Values<typeof furnaceParameters>;
 
@@ -66,8 +93,11 @@ export interface FurnaceState {
   furnaceFuelShare: number;
   /** Volumes of furnace and passes that have gone through since restartAirChanges. */
   airChanges: number;
-  /** Oxygen by volume in dry gas at the boiler outlet. */
+  /** By volume in dry gas at the boiler outlet. */
   flueOxygen: number;
+  flueCarbonDioxide: number;
+  flueCarbonMonoxide: number;
+  flueNitricOxide: number;
   /** Burnt gas by mass at the boiler outlet. */
   productShare: number;
 
@@ -95,6 +125,25 @@ export interface FurnaceState {
   selfIgnitionK: number;
   wallIgnitionK: number;
   specificHeat: number;
+  /** Enthalpy of the furnace gas over that at 25 °C, in all and per kilogram. */
+  gasHeatJ: number;
+  specificEnthalpy: number;
+  intakeEnthalpy: number;
+  tables: CombustionTables;
+  found: GasHeat;
+  /** What the flame makes at its mean mixture and spread. */
+  flameProducts: FlameProducts;
+  spread: number;
+  /** Heat that a kilogram of fuel still holds as carbon monoxide and hydrogen. */
+  unfinishedHeatJKg: number;
+  /** Of these two by volume, together over a mol of fuel, and the share of the monoxide. */
+  reducedPerFuelMol: number;
+  monoxideShare: number;
+  fuelMolPerProductKg: number;
+  furnaceNitricMol: number;
+  passNitricMol: number;
+  totals: HeatTotals;
+  analyser: AnalyserState;
   gasConductanceWK: number;
   slowCount: number;
   slowS: number;
@@ -104,6 +153,10 @@ export interface FurnaceState {
   gatheredS: number;
   gatheredSteps: number;
 }
+
+/** Bond heats of the two gases that an unfinished flame leaves, J/mol at 25 °C. */
+const MONOXIDE_J_MOL = 282980;
+const HYDROGEN_J_MOL = 241820;
 
 /** Derived constants, after a change of a parameter, of the fuel or of the ambient air. */
 export function prepareFurnace(state: FurnaceState): void {
@@ -122,4 +175,29 @@ export function prepareFurnace(state: FurnaceState): void {
   state.burnS = exactPow(p.furnaceVolumeM3, 1 / 3) / p.flameSpreadMS;
   state.selfIgnitionK = p.selfIgnitionC + 273.15;
   state.wallIgnitionK = p.wallIgnitionC + 273.15;
+  prepareCombustion(state);
+}
+
+function prepareCombustion(state: FurnaceState): void {
+  const { parameters: p, fuel, ambient } = state;
+  const tables = combustionTables(
+    fuel,
+    {
+      intakeK: ambient.temperatureK,
+      pressurePa: ambient.pressurePa,
+      heatLossShare: p.flameLossShare,
+      timeS: p.flameZoneS,
+    },
+    AIR_MOLAR_MASS,
+  );
+  state.tables = tables;
+  const monoxide = tables.mixing.monoxideShare;
+  state.monoxideShare = monoxide;
+  state.reducedPerFuelMol = 2 * OXYGEN_IN_AIR * fuel.airPerFuelMol;
+  state.unfinishedHeatJKg =
+    (state.reducedPerFuelMol * (monoxide * MONOXIDE_J_MOL + (1 - monoxide) * HYDROGEN_J_MOL)) /
+    fuel.molarMassKgMol;
+  state.fuelMolPerProductKg = 1 / (fuel.molarMassKgMol * (1 + fuel.airPerFuelKgKg));
+  readGasHeat(tables.gasHeat, ambient.temperatureK, 0, state.found);
+  state.intakeEnthalpy = state.found.heatJKg;
 }

@@ -1,4 +1,6 @@
 import { AIR_MOLAR_MASS } from '../air/index.ts';
+import { readGasHeat } from '../combustion/index.ts';
+import type { FurnaceFeed } from './furnace-feed.ts';
 import { readCombustible, stepReadings } from './furnace-readings.ts';
 import type { FurnaceState } from './furnace-state.ts';
 import { stepVentedPressure } from './puff.ts';
@@ -15,33 +17,22 @@ const SEEP_COMBUSTIBLE = 2e-3;
 const QUIET_MS = 0.5;
 const QUIET_PA = 0.2;
 
-/** What enters the furnace and what could light it, written by the engine each step. */
-export interface FurnaceFeed {
-  /** Through the burner head, negative when pushed back. */
-  airKgS: number;
-  /** All fuel that enters, burnt or not. */
-  gasKgS: number;
-  /** The part of it that burns in a flame. */
-  burntKgS: number;
-  /** Strength of what could light a mixture in the furnace, 0 to 1. */
-  igniter: number;
-  /** Of the boiling water behind the walls. */
-  waterTemperatureK: number;
-}
-
 /**
  * Gas, fire and heat of the furnace.
  *
  * Equation: each volume as stepTank; heat of the furnace gas as a well-stirred furnace,
- *   m·c·dT/dt = ṁ·c̄·(T_air − T) + Q − h_w (T − T_water) − h_r (T − T_tiles), one linearly implicit
- *   step; passes by effectiveness, refractory and flue by lags, ten times coarser.
+ *   dH/dt = Σ ṁ_in h_in − ṁ_out h(T) + Q − h_w (T − T_water) − h_r (T − T_tiles): T by one linearly
+ *   implicit step, then H by the flows at that T, so that heat is conserved to rounding, and T
+ *   anew from H / m, with the enthalpy of the gas at equilibrium. Q is the fuel's lower heating
+ *   value less what the flame leaves as carbon monoxide and hydrogen. Passes by effectiveness,
+ *   refractory and flue by lags, ten times coarser.
  * While air alone goes through and the mixture is a trace that nothing can light, ten steps are
  * taken as one; that moves the trace by less than 1 % of itself, and nothing else noticeably.
  * Fuel that did not burn in a flame gathers; it burns with the tank's own air when it is hot
  *   enough, or as a puff when a flame or spark meets pockets that can burn.
  * Valid for: flows of either sign; reverse air takes gas of the furnace with it.
- * Left out: equilibrium chemistry (later: it enters at heatReleaseW and the species), fuel in the
- *   air intake, heat of the pass gas itself.
+ * Left out: fuel in the air intake, heat of the pass gas itself, burning of carbon monoxide once its
+ *   pocket has left the flame, moisture of the air.
  */
 export function stepFurnace(state: FurnaceState, feed: FurnaceFeed, stepS: number): void {
   if (isQuiet(state, feed)) {
@@ -101,7 +92,8 @@ function mixGathered(state: FurnaceState, feed: FurnaceFeed): void {
 
 function mixAndBurn(state: FurnaceState, feed: FurnaceFeed, stepS: number, steps: number): void {
   const { airKgS, gasKgS, burntKgS, igniter, waterTemperatureK } = feed;
-  const { furnace, passes, amounts, parameters: p, fuel, ambient } = state;
+  const { furnace, passes, amounts, parameters: p, fuel, ambient, totals, found } = state;
+  const { gasHeat } = state.tables;
   const perS = 1 / stepS;
   const airPerFuel = fuel.airPerFuelKgKg;
 
@@ -111,25 +103,23 @@ function mixAndBurn(state: FurnaceState, feed: FurnaceFeed, stepS: number, steps
   } else {
     state.flash = 0;
   }
-  const heatW = (burntKgS + stray) * fuel.lowerHeatingJKg;
+  const unfinishedKgS = burntKgS * state.flameProducts.unfinishedShare;
+  const heatW = (burntKgS + stray) * fuel.lowerHeatingJKg - unfinishedKgS * state.unfinishedHeatJKg;
   state.heatReleaseW = heatW;
 
   const gasK = state.gasTemperatureK;
-  const c = state.specificHeat;
+  const tileK = state.refractoryTemperatureK;
   const through = Math.max(airKgS, 0) + gasKgS;
   const mass = tankMass(furnace);
-  const store = mass * c * perS;
-  const flow = through * c;
+  const store = mass * state.specificHeat * perS;
   const tiles = p.refractoryConductanceWK;
   const walls = state.gasConductanceWK;
-  const newK =
-    (store * gasK +
-      flow * ambient.temperatureK +
-      heatW +
-      walls * waterTemperatureK +
-      tiles * state.refractoryTemperatureK) /
-    (store + flow + walls + tiles);
-  state.gasTemperatureK = newK;
+  const gain =
+    heatW -
+    through * (state.specificEnthalpy - state.intakeEnthalpy) -
+    walls * (gasK - waterTemperatureK) -
+    tiles * (gasK - tileK);
+  const newK = gasK + gain / (store + through * state.specificHeat + walls + tiles);
 
   let airIn = airKgS * stepS;
   let spiltMol = 0;
@@ -137,27 +127,66 @@ function mixAndBurn(state: FurnaceState, feed: FurnaceFeed, stepS: number, steps
     const share = -airIn < mass ? -airIn / mass : 1;
     spiltMol = share * tankAmount(furnace, amounts);
     spill(furnace, share);
+    const spiltJ = share * state.gasHeatJ;
+    state.gasHeatJ -= spiltJ;
+    totals.spiltJ += spiltJ;
+    totals.spiltKg -= airIn;
     airIn = 0;
   }
   const burnt = burntKgS * stepS;
+  const unfinished = unfinishedKgS * stepS;
+  const finished = burnt - unfinished;
+  const inKg = airIn + gasKgS * stepS;
   const inMol = airIn * amounts.airMolKg + gasKgS * stepS * amounts.fuelMolKg;
   furnace.capacityMol = state.furnaceMolK / newK;
   furnace.inFuelKg = gasKgS * stepS - burnt;
-  furnace.inAirKg = airIn - burnt * airPerFuel;
-  furnace.inProductKg = burnt * (1 + airPerFuel);
+  furnace.inAirKg = airIn - finished * airPerFuel;
+  furnace.inProductKg = finished * (1 + airPerFuel);
+  furnace.inUnfinishedKg = unfinished;
   stepTank(furnace, amounts);
+  const outKg =
+    furnace.outFuelKg + furnace.outAirKg + furnace.outProductKg + furnace.outUnfinishedKg;
   const lack = furnace.lackMol;
   if (lack > 0) {
     const behind = tankAmount(passes, amounts);
-    drawBack(passes, furnace, lack < behind ? lack / behind : 1);
+    const share = lack < behind ? lack / behind : 1;
+    const passKg = tankMass(passes);
+    const passK = 0.5 * (newK + state.flueTemperatureK);
+    readGasHeat(gasHeat, passK, passes.productKg / passKg, found);
+    const drawnJ = share * passKg * found.heatJKg;
+    state.gasHeatJ += drawnJ;
+    totals.spanWaterJ -= drawnJ;
+    drawBack(passes, furnace, share);
     furnace.amountMol += lack;
   }
+  const massAfter = tankMass(furnace);
+  readGasHeat(gasHeat, newK, furnace.productKg / massAfter, found);
+  const wallJ = walls * (newK - waterTemperatureK) * stepS;
+  const tileJ = tiles * (newK - tileK) * stepS;
+  const outJ = outKg * found.heatJKg;
+  const inJ = inKg * state.intakeEnthalpy;
+  state.gasHeatJ += inJ + heatW * stepS - wallJ - tileJ - outJ;
+  const specific = state.gasHeatJ / massAfter;
+  state.specificEnthalpy = specific;
+  state.specificHeat = found.capacityJKgK;
+  state.gasTemperatureK = newK + (specific - found.heatJKg) / found.capacityJKgK;
+  totals.airKg += airKgS * stepS;
+  totals.gasKg += gasKgS * stepS;
+  totals.releasedJ += heatW * stepS;
+  totals.spanTileJ += tileJ;
+  totals.spanWaterJ += wallJ + outJ;
+  totals.spanFurnaceOutKg += outKg;
   passes.capacityMol = (2 * state.passMolK) / (newK + state.flueTemperatureK);
   passes.inFuelKg = furnace.outFuelKg;
   passes.inAirKg = furnace.outAirKg;
   passes.inProductKg = furnace.outProductKg;
+  passes.inUnfinishedKg = furnace.outUnfinishedKg;
   stepTank(passes, amounts);
-  let out = passes.outFuelKg + passes.outAirKg + passes.outProductKg;
+  let out = passes.outFuelKg + passes.outAirKg + passes.outProductKg + passes.outUnfinishedKg;
+  if (passes.outFuelKg + passes.outUnfinishedKg > 0) {
+    totals.fuelOutKg += passes.outFuelKg;
+    totals.unfinishedOutKg += passes.outUnfinishedKg;
+  }
   if (passes.lackMol > 0) {
     const drawn = passes.lackMol * AIR_MOLAR_MASS;
     passes.airKg += drawn;
@@ -191,7 +220,7 @@ function mixAndBurn(state: FurnaceState, feed: FurnaceFeed, stepS: number, steps
   state.slowCount += steps;
   state.slowS += stepS;
   if (state.slowCount >= SLOW_STEPS) {
-    stepReadings(state, waterTemperatureK, state.slowS);
+    stepReadings(state, feed, state.slowS);
     state.slowCount = 0;
     state.slowS = 0;
   }

@@ -1,26 +1,11 @@
 import { exactExp, exactPow } from '../../numeric/index.ts';
 
 const STEFAN_BOLTZMANN = 5.670374419e-8;
-const REFERENCE_K = 298.15;
 const PASS_TABLE_PER_SHARE = 32;
 const PASS_TABLE_LAST = 48;
 const LEAST_FLOW_SHARE = 0.01;
 /** Heat transfer of turbulent gas in tubes goes with flow^0.65 to 0.8, so NTU with flow^−0.35. */
 const NTU_FLOW_EXPONENT = -0.35;
-
-/**
- * Mean specific heat between two temperatures of a mixture of air and burnt gas, J/(kg·K).
- *
- * Equation: straight in temperature: air 1005 + 0.19 (T − 298), burnt gas 1100 + 0.26 (T − 298).
- * Valid for: 250 to 1700 K within 2 %.
- * Left out: dissociation, so an adiabatic flame comes out some 4 % hot.
- * Source: fitted here to stack loss and flame temperature of methane computed from NASA
- *   polynomials.
- */
-export function meanSpecificHeat(fromK: number, toK: number, productShare: number): number {
-  const middle = 0.5 * (fromK + toK) - REFERENCE_K;
-  return 1005 + 0.19 * middle + productShare * (95 + 0.07 * middle);
-}
 
 /**
  * Heat by radiation between gas and wall as a conductance, W/K.

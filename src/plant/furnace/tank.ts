@@ -2,17 +2,20 @@
  * A well-stirred volume of fuel, air and burnt gas, as masses.
  *
  * Burnt gas is the products of just complete burning, so excess air stays air and the dry oxygen
- * is arithmetic.
+ * is arithmetic. Unfinished is fuel whose atoms went through a flame without air of their own: they
+ * are carbon monoxide and hydrogen, with oxygen taken from the burnt gas around.
  */
 export interface TankState {
   volumeM3: number;
   fuelKg: number;
   airKg: number;
   productKg: number;
+  unfinishedKg: number;
   /** What comes in during the step, and the amount there is room for at its end. */
   inFuelKg: number;
   inAirKg: number;
   inProductKg: number;
+  inUnfinishedKg: number;
   capacityMol: number;
   /** Share of what comes in that leaves unmixed. */
   bypassShare: number;
@@ -22,6 +25,7 @@ export interface TankState {
   outFuelKg: number;
   outAirKg: number;
   outProductKg: number;
+  outUnfinishedKg: number;
   outMol: number;
   /** Amount the tank lacked in its last step, because its gas shrank faster than gas came in. */
   lackMol: number;
@@ -43,15 +47,18 @@ export function createTank(): TankState {
     fuelKg: 0,
     airKg: 0,
     productKg: 0,
+    unfinishedKg: 0,
     inFuelKg: 0,
     inAirKg: 0,
     inProductKg: 0,
+    inUnfinishedKg: 0,
     capacityMol: 0,
     bypassShare: 0,
     amountMol: 0,
     outFuelKg: 0,
     outAirKg: 0,
     outProductKg: 0,
+    outUnfinishedKg: 0,
     outMol: 0,
     lackMol: 0,
   };
@@ -59,14 +66,14 @@ export function createTank(): TankState {
 
 export function tankAmount(tank: TankState, amounts: SpeciesAmounts): number {
   return (
-    tank.fuelKg * amounts.fuelMolKg +
+    (tank.fuelKg + tank.unfinishedKg) * amounts.fuelMolKg +
     tank.airKg * amounts.airMolKg +
     tank.productKg * amounts.productMolKg
   );
 }
 
 export function tankMass(tank: TankState): number {
-  return tank.fuelKg + tank.airKg + tank.productKg;
+  return tank.fuelKg + tank.airKg + tank.productKg + tank.unfinishedKg;
 }
 
 /**
@@ -82,12 +89,14 @@ export function tankMass(tank: TankState): number {
  */
 export function stepTank(tank: TankState, amounts: SpeciesAmounts): void {
   const { inFuelKg: fuelInKg, inAirKg: airInKg, inProductKg: productInKg, capacityMol } = tank;
+  const unfinishedInKg = tank.inUnfinishedKg;
   const mixed = airInKg > 0 ? 1 - tank.bypassShare : 1;
   const fuelMixed = mixed * fuelInKg;
   const airMixed = mixed * airInKg;
   const productMixed = mixed * productInKg;
+  const unfinishedMixed = mixed * unfinishedInKg;
   const inMol =
-    fuelMixed * amounts.fuelMolKg +
+    (fuelMixed + unfinishedMixed) * amounts.fuelMolKg +
     airMixed * amounts.airMolKg +
     productMixed * amounts.productMolKg;
   const before = tankAmount(tank, amounts);
@@ -96,9 +105,11 @@ export function stepTank(tank: TankState, amounts: SpeciesAmounts): void {
     tank.fuelKg += fuelMixed;
     tank.airKg += airMixed;
     tank.productKg += productMixed;
+    tank.unfinishedKg += unfinishedMixed;
     tank.outFuelKg = fuelInKg - fuelMixed;
     tank.outAirKg = airInKg - airMixed;
     tank.outProductKg = productInKg - productMixed;
+    tank.outUnfinishedKg = unfinishedInKg - unfinishedMixed;
     tank.amountMol = before + inMol;
     tank.lackMol = -surplus;
   } else {
@@ -109,21 +120,25 @@ export function stepTank(tank: TankState, amounts: SpeciesAmounts): void {
     const fuel = tank.fuelKg * keep + share * fuelMixed;
     const air = tank.airKg * keep + share * airMixed;
     const product = tank.productKg * keep + share * productMixed;
+    const unfinished = tank.unfinishedKg * keep + share * unfinishedMixed;
     tank.outFuelKg = tank.fuelKg + fuelInKg - fuel;
     tank.outAirKg = tank.airKg + airInKg - air;
     tank.outProductKg = tank.productKg + productInKg - product;
+    tank.outUnfinishedKg = tank.unfinishedKg + unfinishedInKg - unfinished;
     tank.fuelKg = fuel;
     tank.airKg = air;
     tank.productKg = product;
+    tank.unfinishedKg = unfinished;
     tank.amountMol = capacityMol;
     tank.lackMol = 0;
   }
   tank.outMol =
-    tank.outFuelKg * amounts.fuelMolKg +
+    (tank.outFuelKg + tank.outUnfinishedKg) * amounts.fuelMolKg +
     tank.outAirKg * amounts.airMolKg +
     tank.outProductKg * amounts.productMolKg;
   if (tank.fuelKg < TRACE_KG) tank.fuelKg = 0;
   if (tank.productKg < TRACE_KG) tank.productKg = 0;
+  if (tank.unfinishedKg < TRACE_KG) tank.unfinishedKg = 0;
 }
 
 /** Moves a share of what is in one tank into another, as when the other's gas shrinks. */
@@ -131,12 +146,15 @@ export function drawBack(from: TankState, to: TankState, share: number): void {
   const fuel = from.fuelKg * share;
   const air = from.airKg * share;
   const product = from.productKg * share;
+  const unfinished = from.unfinishedKg * share;
   from.fuelKg -= fuel;
   from.airKg -= air;
   from.productKg -= product;
+  from.unfinishedKg -= unfinished;
   to.fuelKg += fuel;
   to.airKg += air;
   to.productKg += product;
+  to.unfinishedKg += unfinished;
 }
 
 /** Takes a share of the tank's content out. */
@@ -145,6 +163,7 @@ export function spill(tank: TankState, share: number): void {
   tank.fuelKg *= keep;
   tank.airKg *= keep;
   tank.productKg *= keep;
+  tank.unfinishedKg *= keep;
 }
 
 /** Burns fuelKg of the tank's fuel with its own air. */

@@ -1,6 +1,7 @@
 import { createAmbient } from '../../../src/plant/air/index.ts';
 import {
   createFurnace,
+  type FurnaceFeed,
   type FurnaceParameters,
   type FurnaceState,
   METHANE,
@@ -27,10 +28,42 @@ export function dairyFurnace(change: Partial<FurnaceParameters> = {}): FurnaceSt
     flameSpreadMS: 5,
     selfIgnitionC: 600,
     wallIgnitionC: 760,
+    mixingSpread: 0.05,
+    mixingHeadPa: 1600,
+    flameZoneS: 0.05,
+    flameLossShare: 0.045,
+    probeDelayS: 4,
+    oxygenCellS: 5,
+    traceCellS: 12,
+    thermocoupleS: 6,
+    probeFalseAir: 0,
+    shellLossShare: 0.01,
     ...change,
   };
   const ambient = createAmbient({ altitudeM: 0, temperatureC: 20 });
   return createFurnace(parameters, { ...METHANE }, ambient);
+}
+
+/** What goes in, with the head pressure that a dairy's burner has at so much air. */
+export function feedOf(
+  airKgS: number,
+  gasKgS: number,
+  burntKgS: number,
+  igniter: number,
+  waterTemperatureK = 465,
+  diffuserShift = 0,
+): FurnaceFeed {
+  const share = airKgS / 2.4;
+  const headDifferentialPa = 1620 * share * Math.abs(share);
+  return {
+    airKgS,
+    gasKgS,
+    burntKgS,
+    igniter,
+    waterTemperatureK,
+    headDifferentialPa,
+    diffuserShift,
+  };
 }
 
 /** Air, gas and what burns of it in a flame, for some seconds. */
@@ -41,11 +74,7 @@ export function runFurnace(
 ): FurnaceState {
   const { air, gas = 0, burnt = 0, igniter = 0, waterK = 465 } = flows;
   for (let i = 0; i < Math.round(seconds * 100); i++) {
-    stepFurnace(
-      furnace,
-      { airKgS: air, gasKgS: gas, burntKgS: burnt, igniter, waterTemperatureK: waterK },
-      0.01,
-    );
+    stepFurnace(furnace, feedOf(air, gas, burnt, igniter, waterK), 0.01);
   }
   return furnace;
 }
@@ -56,9 +85,11 @@ export function massInside(furnace: FurnaceState): number {
     first.fuelKg +
     first.airKg +
     first.productKg +
+    first.unfinishedKg +
     passes.fuelKg +
     passes.airKg +
     passes.productKg +
+    passes.unfinishedKg +
     furnace.gatheredAirKg +
     furnace.gatheredGasKg
   );
@@ -68,5 +99,5 @@ export function massInside(furnace: FurnaceState): number {
 export function fuelInside(furnace: FurnaceState): number {
   const { furnace: first, passes, fuel } = furnace;
   const burnt = (first.productKg + passes.productKg) / (1 + fuel.airPerFuelKgKg);
-  return first.fuelKg + passes.fuelKg + burnt;
+  return first.fuelKg + first.unfinishedKg + passes.fuelKg + passes.unfinishedKg + burnt;
 }

@@ -15,6 +15,11 @@ it('describes methane from the figures of a mixture', () => {
     stoichiometricAirVolumeRatio: 9.5484,
     lowerFlammabilityLimit: 0.05,
     upperFlammabilityLimit: 0.15,
+    carbonMol: 1,
+    hydrogenMol: 4,
+    oxygenMol: 0,
+    nitrogenMol: 0,
+    burningVelocityMS: 0.37,
   });
   // Wet and dry flue gas of methane, own computation from the atom balance; 1e-3 relative.
   expect(Math.abs(fuel.productsPerFuelMol / 10.5484 - 1)).toBeLessThan(1e-3);
@@ -33,6 +38,11 @@ it('counts inert gas in a mixture into the flue', () => {
     stoichiometricAirVolumeRatio: 9.5484 / 2,
     lowerFlammabilityLimit: 0.1,
     upperFlammabilityLimit: 0.3,
+    carbonMol: 0.5,
+    hydrogenMol: 2,
+    oxygenMol: 0,
+    nitrogenMol: 1,
+    burningVelocityMS: 0.3,
   });
   expect(fuel.dryProductsPerFuelMol).toBeCloseTo(8.5484 / 2 + 0.5, 2);
 });

@@ -1,0 +1,23 @@
+/** Reference rows: combustion.json, stack_loss_CH4: loss of methane over its lower heating value, exact, and that over the higher. */
+export const STACK_LOSSES = [
+  { air: 1.05, flueC: 80, intakeC: 20, oxygen: 1.1079, net: 2.538, gross: 12.1721 },
+  { air: 1.05, flueC: 120, intakeC: 20, oxygen: 1.1079, net: 4.2484, gross: 13.7135 },
+  { air: 1.05, flueC: 180, intakeC: 20, oxygen: 1.1079, net: 6.8423, gross: 16.0512 },
+  { air: 1.05, flueC: 240, intakeC: 20, oxygen: 1.1079, net: 9.4714, gross: 18.4205 },
+  { air: 1.15, flueC: 80, intakeC: 20, oxygen: 3.0058, net: 2.7466, gross: 12.36 },
+  { air: 1.15, flueC: 120, intakeC: 20, oxygen: 3.0058, net: 4.5968, gross: 14.0275 },
+  { air: 1.15, flueC: 180, intakeC: 20, oxygen: 3.0058, net: 7.4019, gross: 16.5554 },
+  { air: 1.15, flueC: 240, intakeC: 20, oxygen: 3.0058, net: 10.2441, gross: 19.1169 },
+  { air: 1.2, flueC: 80, intakeC: 20, oxygen: 3.8248, net: 2.8508, gross: 12.454 },
+  { air: 1.2, flueC: 120, intakeC: 20, oxygen: 3.8248, net: 4.771, gross: 14.1845 },
+  { air: 1.2, flueC: 180, intakeC: 20, oxygen: 3.8248, net: 7.6816, gross: 16.8076 },
+  { air: 1.2, flueC: 240, intakeC: 20, oxygen: 3.8248, net: 10.6304, gross: 19.465 },
+  { air: 1.3, flueC: 80, intakeC: 20, oxygen: 5.2572, net: 3.0594, gross: 12.6419 },
+  { air: 1.3, flueC: 120, intakeC: 20, oxygen: 5.2572, net: 5.1194, gross: 14.4984 },
+  { air: 1.3, flueC: 180, intakeC: 20, oxygen: 5.2572, net: 8.2412, gross: 17.3118 },
+  { air: 1.3, flueC: 240, intakeC: 20, oxygen: 5.2572, net: 11.4031, gross: 20.1614 },
+  { air: 1.5, flueC: 80, intakeC: 20, oxygen: 7.5061, net: 3.4764, gross: 13.0178 },
+  { air: 1.5, flueC: 120, intakeC: 20, oxygen: 7.5061, net: 5.8161, gross: 15.1263 },
+  { air: 1.5, flueC: 180, intakeC: 20, oxygen: 7.5061, net: 9.3603, gross: 18.3204 },
+  { air: 1.5, flueC: 240, intakeC: 20, oxygen: 7.5061, net: 12.9484, gross: 21.554 },
+] as const;
