@@ -1,9 +1,14 @@
-import { createActor, type InspectionEvent } from 'xstate';
 import type { SimulatedClock } from '../clock.ts';
 import { type BurnerContext, NO_RESETS, type ResetRecord, type SavedLockout } from './context.ts';
-import { burnerMachine } from './machine.ts';
-import type { RuleMeta } from './meta.ts';
-import { outputsOf } from './outputs.ts';
+import {
+  type Answer,
+  decisionsFor,
+  powerUp,
+  type Station,
+  takeInputs,
+  takeTimer,
+} from './decisions.ts';
+import type { TimerAct } from './evaluate.ts';
 import { type Cause, STEPS, type StepName, type Variant } from './terminals.ts';
 import type { Timings } from './timings.ts';
 
@@ -71,59 +76,76 @@ export function createBurner(options: BurnerOptions): Burner {
     }),
     stop,
   };
-  let actor: ReturnType<typeof powerUp> | null = null;
-  let context: BurnerContext | null = null;
+  const decisions = decisionsFor(variant);
+  const around = { word: 0, timings, nowMs: () => clock.nowMs };
+  const timers = new Map<string, number>();
+  let station: Station | null = null;
   let failure: { readonly error: unknown } | null = null;
   let rule: string | null = null;
+  let off = false;
 
-  function powerUp(word: number) {
-    const powered = createActor(burnerMachine, {
-      id: 'burner',
-      clock,
-      input: { variant, timings, word, saved, nowMs: () => clock.nowMs },
-      ...(changes === undefined ? {} : { inspect: noteRules }),
-    });
-    powered.subscribe({
-      next: (snapshot) => {
-        // An observer that throws is reported only later and elsewhere.
-        try {
-          take(snapshot);
-        } catch (error) {
-          fail(error);
-        }
-      },
-      error: fail,
-    });
-    return powered;
+  function send(word: number): void {
+    around.word = word;
+    if (failure === null && !off) {
+      attempt(() =>
+        station === null
+          ? powerUp(decisions, saved, around)
+          : takeInputs(decisions, station, around),
+      );
+    }
+    if (failure !== null) throw failure.error;
   }
 
-  function fail(error: unknown): void {
-    failure ??= { error };
+  /** A mistake shows at the next word sent: a timer has nobody to tell. */
+  function attempt(ask: () => Answer): void {
+    try {
+      follow(ask());
+    } catch (error) {
+      failure = { error };
+      stop();
+    }
+  }
+
+  function follow(answer: Answer): void {
+    for (const taken of answer.rules) {
+      if (taken.ofSequence) rule = taken.rule;
+      changes?.({ kind: 'rule', rule: taken.rule });
+    }
+    for (const act of answer.timers) setTimer(act);
+    if (answer.to !== station) moveTo(answer.to);
+  }
+
+  function setTimer({ id, event, delayMs }: TimerAct): void {
+    const running = timers.get(id);
+    if (running !== undefined) clock.clearTimeout(running);
+    timers.delete(id);
+    if (event === null) return;
+    const fire = (): void => {
+      timers.delete(id);
+      attempt(() => takeTimer(decisions, station as Station, event, around));
+    };
+    timers.set(id, clock.setTimeout(fire, delayMs));
+  }
+
+  function stop(): void {
+    off = true;
+    for (const timer of timers.values()) clock.clearTimeout(timer);
+    timers.clear();
     burner.commands = 0;
     burner.target = 0;
   }
 
-  function noteRules(event: InspectionEvent): void {
-    if (event.type !== '@xstate.microstep') return;
-    for (const taken of event._transitions) {
-      const meta = taken.meta as RuleMeta | undefined;
-      if (meta === undefined) continue;
-      if (isOfSequence(taken)) rule = meta.rule;
-      changes?.({ kind: 'rule', rule: meta.rule });
-    }
-  }
-
-  function take(snapshot: { value: unknown; context: BurnerContext }): void {
-    const before = context;
-    const next = snapshot.context;
-    context = next;
-    const { commands, target, phase } = outputsOf(snapshot);
+  function moveTo(to: Station): void {
+    const before = station === null ? null : station.context;
+    const next = to.context;
+    station = to;
+    const { commands, target, phase } = to.outputs;
     const moved = phase !== burner.phase;
     const stepped = before === null || before.step !== next.step;
     burner.commands = commands;
     burner.target = target;
     burner.phase = phase;
-    burner.step = STEPS.indexOf(next.step);
+    burner.step = to.step;
     burner.cause = next.cause;
     burner.lockoutStep = next.lockoutStep;
     burner.stopReason = next.stopReason;
@@ -148,26 +170,5 @@ export function createBurner(options: BurnerOptions): Burner {
     if (resets.held !== before.held) changes?.({ kind: 'reset held', resets });
   }
 
-  function send(word: number): void {
-    if (actor === null) {
-      actor = powerUp(word);
-      actor.start();
-    } else {
-      actor.send({ type: 'inputs', word });
-    }
-    if (failure !== null) throw failure.error;
-  }
-
-  function stop(): void {
-    actor?.stop();
-    burner.commands = 0;
-    burner.target = 0;
-  }
-
   return burner;
-}
-
-/** A step is changed by a rule of the sequence; supervision has rules too, which only led there. */
-function isOfSequence(taken: object): boolean {
-  return 'source' in taken && (taken.source as { path: string[] }).path[0] === 'sequence';
 }
