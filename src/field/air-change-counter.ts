@@ -1,4 +1,5 @@
 import { name, number, type ParameterTable, type Values } from '../quantity/index.ts';
+import { type AnalogueInput, arrive, createAnalogueInput } from './analogue-input.ts';
 import { type Contact, type ContactBoard, createContact, moveContact } from './contact.ts';
 
 /**
@@ -24,6 +25,7 @@ export type AirChangeCounterParameters = Values<typeof airChangeCounterParameter
 export interface AirChangeCounter {
   readonly parameters: AirChangeCounterParameters;
   readonly contact: Contact;
+  readonly input: AnalogueInput;
   changes: number;
   changesPerSqrtPa: number;
   changesRequired: number;
@@ -37,6 +39,7 @@ export function createAirChangeCounter(
   const counter: AirChangeCounter = {
     parameters,
     contact: createContact(board, false),
+    input: createAnalogueInput(),
     changes: 0,
     changesPerSqrtPa: 0,
     changesRequired: 0,
@@ -56,8 +59,9 @@ export function prepareAirChangeCounter(counter: AirChangeCounter): void {
 
 /** A step with the command standing. */
 export function countAir(counter: AirChangeCounter, differentialPa: number, stepS: number): void {
-  if (differentialPa > counter.floorPa) {
-    counter.changes += counter.changesPerSqrtPa * Math.sqrt(differentialPa) * stepS;
+  const measuredPa = arrive(counter.input, differentialPa);
+  if (measuredPa > counter.floorPa) {
+    counter.changes += counter.changesPerSqrtPa * Math.sqrt(measuredPa) * stepS;
   }
   moveContact(counter.contact, counter.changes >= counter.changesRequired);
 }

@@ -1,15 +1,19 @@
+import { arrive } from './analogue-input.ts';
+import { moveContact } from './contact.ts';
 import { readDriveCurrent, stepDrive } from './drive.ts';
 import { type Field, SLOW_STEP_S } from './field.ts';
 import { type FiringDemand, stepFiringRate } from './firing-rate.ts';
-import { stepIgnitionTransformer } from './ignition-transformer.ts';
 import { prepareField } from './prepare-field.ts';
 import { type Relay, stepRelay } from './relay.ts';
 import { refreshServoNoise, type Servo, stepServo } from './servo.ts';
 import type { FieldReadings } from './signals.ts';
-import { feedSupply } from './supply.ts';
+import { command, takeWiring } from './take-wiring.ts';
 import { resolveTarget } from './targets.ts';
-import { COMMAND_BITS, TARGET_INDEX } from './terminals.ts';
+import { readTemperature, ZERO_CELSIUS_K } from './temperature-signals.ts';
+import { TARGET_INDEX } from './terminals.ts';
+import { stepThermometer, type Thermometer } from './thermometer.ts';
 import { refreshTransmitterNoise, stepTransmitter } from './transmitter.ts';
+import { heatFuses, isWiringStale } from './wiring/index.ts';
 
 const ROUNDING_S = 1e-9;
 
@@ -27,101 +31,70 @@ export function driveField(
   readings: FieldReadings,
   stepS: number,
 ): void {
-  const { panel, supply, outputs, target } = field;
-  if (stepS !== field.stepS || panel.secondSetpoint !== field.onSecondSetpoint) {
+  const { panel, wiring, outputs, target } = field;
+  const onSecond = panel.secondSetpoint || field.setback;
+  if (stepS !== field.stepS || onSecond !== field.onSecondSetpoint) {
     field.stepS = stepS;
-    field.onSecondSetpoint = panel.secondSetpoint;
+    field.onSecondSetpoint = onSecond;
     prepareField(field);
   }
-  if (feedSupply(supply, panel.supplyOn)) feedDrives(field);
-  const controlVolts = supply.controlVolts;
 
-  field.slowDriveS += stepS;
-  const slow = field.slowDriveS >= SLOW_STEP_S - ROUNDING_S;
-  if (slow) {
+  // Asked for at the start of a tenth of a second, shown at its end: no frame cuts a move in two.
+  if (field.slowDriveS >= SLOW_STEP_S - ROUNDING_S) {
     field.slowDriveS -= SLOW_STEP_S;
-    setFiringRate(field, targetIndex, readings.vesselPa);
+    setFiringRate(field, targetIndex, readings);
   }
+  field.slowDriveS += stepS;
   if (targetIndex !== field.targetIndex || field.targetStale) {
     field.targetIndex = targetIndex;
     field.targetStale = false;
     const { points } = field.parameters.control;
     resolveTarget(targetIndex, points, field.curve, field.firingRate.rate, target);
   }
-  if (
-    commandsWord !== field.relaysCommanded ||
-    controlVolts !== field.relaysFedVolts ||
-    field.relaysMoving
-  ) {
-    stepRelays(field, commandsWord, controlVolts, stepS);
+  moveContact(field.isolator, panel.supplyOn);
+  if (commandsWord !== field.commanded) {
+    command(field, commandsWord);
+  }
+  if (wiring.melting) heatFuses(wiring, stepS);
+  if (isWiringStale(wiring)) takeWiring(field);
+  if (field.relaysMoving) {
+    stepRelays(field, stepS);
+    if (isWiringStale(wiring)) takeWiring(field);
   }
 
-  const powered = controlVolts > 0;
   const { servos, damper, drive } = field;
   let turned = false;
   for (let i = 0; i < servos.length; i++) {
     const servo = servos[i] as Servo;
     const targetDeg = servo === damper ? target.damperDeg : target.fuelValveDeg;
-    if (servo.resting && powered && targetDeg === servo.targetDeg) continue;
-    stepServo(servo, targetDeg, powered, stepS);
+    if (servo.resting && servo.powered && targetDeg === servo.targetDeg) continue;
+    stepServo(servo, targetDeg, servo.powered, stepS);
     turned = true;
   }
   if (turned) showBlades(field);
   if (drive !== null) {
-    drive.targetRpm = target.fanRpm;
+    drive.targetRpm = Math.max(0, arrive(drive.referenceInput, target.fanRpm));
     drive.loadNm = readings.loadTorqueNm;
-    stepDrive(drive, isFed(field.fanRelay), stepS);
+    stepDrive(drive, drive.running, stepS);
     outputs.fanRpm = drive.fanRpm;
   }
-  if (slow) showDrives(field);
+  if (field.slowDriveS >= SLOW_STEP_S - ROUNDING_S) showDrives(field);
 }
 
-function feedDrives(field: Field): void {
-  const { supply } = field;
-  for (const drive of field.drives) {
-    drive.voltsShare = supply.mainsVolts * supply.perNominalVolt;
-    drive.mainsHz = supply.lineHz;
-  }
-}
-
-/** While no command, no volts and no armature moves, nothing here would change. */
-function stepRelays(field: Field, commandsWord: number, controlVolts: number, stepS: number): void {
-  const { relays, relayBits, safetyContact, outputs } = field;
-  field.relaysCommanded = commandsWord;
-  field.relaysFedVolts = controlVolts;
+function stepRelays(field: Field, stepS: number): void {
+  const { relays } = field;
   field.relaysMoving = false;
-  field.countingAir = controlVolts > 0 && (commandsWord & COMMAND_BITS.countAir) !== 0;
   for (let i = 0; i < relays.length; i++) {
-    const commanded = (commandsWord & (relayBits[i] as number)) !== 0;
-    const relay = relays[i] as Relay;
-    if (stepRelay(relay, commanded, controlVolts, safetyContact.made, stepS)) {
-      field.relaysMoving = true;
-    }
+    if (stepRelay(relays[i] as Relay, stepS)) field.relaysMoving = true;
   }
-  outputs.upstreamValve = isFed(field.upstreamRelay);
-  outputs.downstreamValve = isFed(field.downstreamRelay);
-  outputs.ventValve = isFed(field.ventRelay);
-  outputs.pilotValve = isFed(field.pilotRelay);
-  outputs.alarm = isFed(field.alarmRelay);
-
-  const sparking = isFed(field.sparkRelay);
-  const voltsShare = controlVolts * field.supply.perNominalVolt;
-  let sparkW = 0;
-  for (const transformer of field.ignitionTransformers) {
-    stepIgnitionTransformer(transformer, sparking, voltsShare);
-    sparkW += transformer.outputW;
-  }
-  outputs.sparkW = sparkW;
 }
 
 function showBlades(field: Field): void {
   const { outputs, damper, fuelValve } = field;
   if (damper !== null) outputs.damperBladeDeg = damper.bladeDeg;
-  if (fuelValve !== null) outputs.fuelValveBladeDeg = fuelValve.bladeDeg;
-}
-
-function isFed(relay: Relay | null): boolean {
-  return relay?.load.energised === true;
+  if (fuelValve === null) return;
+  // On one shaft it is the damper's blade that slips; the fuel valve has a slip of its own.
+  outputs.fuelValveBladeDeg = fuelValve === damper ? fuelValve.shaftDeg : fuelValve.bladeDeg;
 }
 
 function demandOf(targetIndex: number): FiringDemand {
@@ -129,28 +102,49 @@ function demandOf(targetIndex: number): FiringDemand {
   return targetIndex === TARGET_INDEX['low-fire'] ? 'low fire' : 'wait';
 }
 
-function setFiringRate(field: Field, targetIndex: number, vesselGaugePa: number): void {
-  const { panel, curve, firingRate, vesselTransmitter } = field;
+function setFiringRate(field: Field, targetIndex: number, readings: FieldReadings): void {
+  const { panel, curve, firingRate } = field;
+  const left = firingRate.parameters.leftIn;
   for (const servo of field.servos) refreshServoNoise(servo);
-  let measuredPa = vesselGaugePa;
-  if (vesselTransmitter !== null) {
-    refreshTransmitterNoise(vesselTransmitter);
-    stepTransmitter(vesselTransmitter, vesselGaugePa);
-    measuredPa = vesselTransmitter.readingPa;
-  }
+  const measuredPa = measurePressure(field, readings);
+  const measuredC = measureTemperature(field, readings);
   stepFiringRate(
     firingRate,
-    measuredPa,
+    firingRate.onTemperature ? measuredC : measuredPa,
     demandOf(targetIndex),
-    panel.firingMode,
-    panel.handRate,
-    panel.secondSetpoint,
+    left === 'automatic' ? panel.firingMode : left,
+    left === 'automatic' ? panel.handRate : firingRate.parameters.leftAtRate,
+    field.onSecondSetpoint,
     curve.lowFireRate,
     curve.fullRate,
     SLOW_STEP_S,
   );
   if (firingRate.rate !== field.outputs.firingRate) field.targetStale = true;
   field.outputs.firingRate = firingRate.rate;
+}
+
+function measurePressure(field: Field, readings: FieldReadings): number {
+  const { vesselTransmitter, outputs } = field;
+  let measuredPa = readings.vesselPa;
+  if (vesselTransmitter !== null) {
+    refreshTransmitterNoise(vesselTransmitter);
+    stepTransmitter(vesselTransmitter, measuredPa);
+    measuredPa = vesselTransmitter.readingPa;
+  }
+  outputs.vesselPa = measuredPa;
+  return measuredPa;
+}
+
+function measureTemperature(field: Field, readings: FieldReadings): number {
+  const { thermometers, vesselThermometer, outputs } = field;
+  for (let i = 0; i < thermometers.length; i++) {
+    const thermometer = thermometers[i] as Thermometer;
+    stepThermometer(thermometer, readTemperature(readings, thermometer.signal));
+  }
+  const measuredC =
+    vesselThermometer === null ? readings.vesselK - ZERO_CELSIUS_K : vesselThermometer.readingC;
+  outputs.waterC = measuredC;
+  return measuredC;
 }
 
 function showDrives(field: Field): void {
@@ -166,7 +160,7 @@ function showDrives(field: Field): void {
   }
   if (drive !== null) {
     outputs.fanBackward = drive.backward;
-    outputs.fanTargetRpm = drive.targetRpm;
+    outputs.fanTargetRpm = field.target.fanRpm;
     outputs.fanFeedbackRpm = drive.feedbackRpm;
     outputs.fanFrequencyHz = drive.frequencyHz;
     outputs.fanCurrentA = readDriveCurrent(drive);

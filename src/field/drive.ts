@@ -1,3 +1,4 @@
+import { type AnalogueInput, arrive, createAnalogueInput } from './analogue-input.ts';
 import { type Contact, type ContactBoard, createContact, moveContact } from './contact.ts';
 import type { DriveParameters } from './drive-parameters.ts';
 import { followWithLag, lagGain } from './lag.ts';
@@ -28,6 +29,11 @@ export interface Drive {
   readonly contactor: Contact;
   readonly atPurge: PointProof;
   readonly atLightOff: PointProof;
+  readonly referenceInput: AnalogueInput;
+  readonly feedbackInput: AnalogueInput;
+  /** The contactor's coil, or the run circuit, has volts. */
+  running: boolean;
+  /** What arrives of the speed asked for. */
   targetRpm: number;
   /** Torque the fan asks for at its own shaft and present speed. */
   loadNm: number;
@@ -40,9 +46,13 @@ export interface Drive {
   motorRadS: number;
   torqueNm: number;
   fanRpm: number;
+  /** What the pick-up and its smoothing make of the speed, and what arrives of that. */
+  sensedRpm: number;
   feedbackRpm: number;
   /** Speed, slip and feedback have settled; held until target or load move. */
   steady: boolean;
+  /** What the derived constants were made from: the same again disturbs nothing. */
+  preparedFor: string;
   heldTargetRpm: number;
   heldLoadNm: number;
   coilSound: boolean;
@@ -77,10 +87,14 @@ export interface Drive {
 const UNDERVOLTAGE_SHARE = 0.6;
 /** Slower than the rotor, because adding slip back at once would feed on itself. */
 const COMPENSATION_LAG_S = 1;
-/** Changes of speed, rad/s, and output, Hz, in a step, and of load, N·m, below which a drive stands still: less than 1e-5 of any. */
-const STEADY_RADS = 1e-9;
-const STEADY_HZ = 1e-9;
-const LOAD_NOTICED_NM = 1e-4;
+/**
+ * A drive stands still when speed, rad/s, and output, Hz, change by less than this in a step, the
+ * reading, rpm, lags by less, and the load, N·m, has not moved by more: each under 1e-5 of rated.
+ */
+const STEADY_RADS = 1e-6;
+const STEADY_HZ = 1e-6;
+const STEADY_RPM = 1e-3;
+const LOAD_NOTICED_NM = 1e-3;
 
 export function createDrive(
   parameters: DriveParameters,
@@ -95,6 +109,9 @@ export function createDrive(
     contactor: createContact(board, false),
     atPurge: createPointProof(board),
     atLightOff: createPointProof(board),
+    referenceInput: createAnalogueInput(),
+    feedbackInput: createAnalogueInput(),
+    running: false,
     targetRpm: 0,
     loadNm: 0,
     voltsShare: 0,
@@ -104,8 +121,10 @@ export function createDrive(
     motorRadS: 0,
     torqueNm: 0,
     fanRpm: 0,
+    sensedRpm: 0,
     feedbackRpm: 0,
     steady: false,
+    preparedFor: '',
     heldTargetRpm: 0,
     heldLoadNm: 0,
     coilSound: true,
@@ -145,8 +164,10 @@ export function prepareDrive(
   lightOffRpm: number,
   stepS: number,
 ): void {
-  drive.steady = false;
   const p = drive.parameters;
+  const wanted = JSON.stringify([p, purgeRpm, lightOffRpm, stepS]);
+  if (wanted !== drive.preparedFor) drive.steady = false;
+  drive.preparedFor = wanted;
   const polePairs = 0.5 * p.poles;
   drive.coilSound = p.contactorCoil === 'sound';
   drive.burnt = p.contactorContacts === 'burnt';
@@ -208,7 +229,7 @@ export function stepDrive(drive: Drive, running: boolean, stepS: number): void {
   const made = drive.welded || (running && drive.coilSound && !drive.burnt);
   moveContact(drive.contactor, made);
   const fed = made && drive.voltsShare >= UNDERVOLTAGE_SHARE;
-  if (!fed && drive.motorRadS === 0 && drive.feedbackRpm === 0) {
+  if (!fed && drive.motorRadS === 0 && drive.sensedRpm === 0) {
     drive.frequencyHz = 0;
     drive.torqueNm = 0;
     drive.fanRpm = 0;
@@ -236,15 +257,16 @@ export function stepDrive(drive: Drive, running: boolean, stepS: number): void {
     drive.variable &&
     Math.abs(speed - before) < STEADY_RADS &&
     Math.abs(drive.frequencyHz - hzBefore) < STEADY_HZ &&
-    drive.feedbackRpm === speed * drive.feedbackRpmPerRadS;
+    Math.abs(drive.sensedRpm - speed * drive.feedbackRpmPerRadS) < STEADY_RPM;
   drive.heldTargetRpm = drive.targetRpm;
   drive.heldLoadNm = drive.loadNm;
   drive.fanRpm = speed * drive.fanRpmPerRadS;
-  drive.feedbackRpm = followWithLag(
-    drive.feedbackRpm,
+  drive.sensedRpm = followWithLag(
+    drive.sensedRpm,
     speed * drive.feedbackRpmPerRadS,
     drive.feedbackGain,
   );
+  drive.feedbackRpm = arrive(drive.feedbackInput, drive.sensedRpm);
 }
 
 /** The proofs at speed; only a variable-speed fan has them. */
@@ -281,13 +303,13 @@ function turnFromConverter(drive: Drive): void {
   hz = Math.max(hz - drive.rampDownHz, Math.min(hz + drive.rampUpHz, wantedHz));
   hz = Math.max(shaftHz - drive.brakingSlipHz, Math.min(shaftHz + drive.motoringSlipHz, hz));
   drive.frequencyHz = hz;
-  const torque = drive.torquePerHz * (hz - shaftHz);
-  drive.torqueNm = torque;
   drive.motorRadS = stepRotor(
     drive.motorRadS,
-    torque - drive.loadNm * drive.beltRatio - drive.frictionNm,
+    drive.torquePerHz * (hz - shaftHz) - drive.loadNm * drive.beltRatio - drive.frictionNm,
     drive.fedGain,
   );
+  // At the speed after the step: the ramp has run ahead of the speed before it by a step.
+  drive.torqueNm = drive.torquePerHz * (hz - drive.motorRadS * drive.hzPerRadS);
 }
 
 function turnFromMains(drive: Drive, stepS: number): void {

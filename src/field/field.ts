@@ -1,14 +1,17 @@
 import type { AirChangeCounter } from './air-change-counter.ts';
 import type { ClosedProof } from './closed-proof.ts';
 import type { Contact } from './contact.ts';
+import type { ControllerLogic } from './controller-logic.ts';
 import type { Curve, Positions } from './curve.ts';
 import type { CurveSupervision } from './curve-supervision.ts';
 import type { Drive } from './drive.ts';
+import type { FeedControl } from './feed-control.ts';
 import type { FiringRate } from './firing-rate.ts';
 import type { FlameRelay } from './flame-relay.ts';
 import type { FlameSensor } from './flame-sensor.ts';
 import type { IgnitionTransformer } from './ignition-transformer.ts';
 import type { InterspaceComparator } from './interspace-comparator.ts';
+import type { LevelProbe } from './level-probe.ts';
 import type { FieldOutputs } from './outputs.ts';
 import type { Panel } from './panel.ts';
 import type { PressureSwitch } from './pressure-switch.ts';
@@ -16,9 +19,13 @@ import type { Relay } from './relay.ts';
 import type { FieldParameters } from './sections.ts';
 import type { Servo } from './servo.ts';
 import type { Supply } from './supply.ts';
-import type { TerminalStrings } from './terminal-strings.ts';
+import type { WiredPlaces } from './take-wiring.ts';
+import type { TemperatureSwitch } from './temperature-switch.ts';
+import type { Thermometer } from './thermometer.ts';
+import type { RemoteContact, TimeClock } from './time-clock.ts';
 import type { Transmitter } from './transmitter.ts';
 import type { WaterCutOff } from './water-cut-off.ts';
+import type { Wiring } from './wiring/index.ts';
 
 /** The field of one plant: every device's state, and how they hang together. */
 export interface Field {
@@ -26,9 +33,7 @@ export interface Field {
   readonly panel: Panel;
   readonly outputs: FieldOutputs;
   readonly supply: Supply;
-  /** The safety relay first, because the others hang on its contact. */
   readonly relays: readonly Relay[];
-  readonly relayBits: readonly number[];
   readonly servos: readonly Servo[];
   readonly drives: readonly Drive[];
   readonly transmitters: readonly Transmitter[];
@@ -40,7 +45,13 @@ export interface Field {
   readonly slowSwitches: readonly PressureSwitch[];
   readonly interspaceComparators: readonly InterspaceComparator[];
   readonly closedProofs: readonly ClosedProof[];
+  readonly temperatureSwitches: readonly TemperatureSwitch[];
+  readonly thermometers: readonly Thermometer[];
+  readonly levelProbes: readonly LevelProbe[];
   readonly waterCutOffs: readonly WaterCutOff[];
+  readonly feedControls: readonly FeedControl[];
+  readonly timeClocks: readonly TimeClock[];
+  readonly remoteContacts: readonly RemoteContact[];
   readonly ignitionTransformers: readonly IgnitionTransformer[];
   readonly flameSensors: readonly FlameSensor[];
   readonly flameRelays: readonly FlameRelay[];
@@ -51,26 +62,25 @@ export interface Field {
   readonly firingRate: FiringRate;
   readonly curveSupervision: CurveSupervision;
 
-  readonly safetyRelay: Relay | null;
-  readonly safetyContact: Contact;
-  readonly fanRelay: Relay | null;
-  readonly sparkRelay: Relay | null;
-  readonly pilotRelay: Relay | null;
-  readonly upstreamRelay: Relay | null;
-  readonly downstreamRelay: Relay | null;
-  readonly ventRelay: Relay | null;
-  readonly alarmRelay: Relay | null;
+  readonly wiring: Wiring;
+  readonly places: WiredPlaces;
+  /** Commands whose output is made without them. */
+  readonly invertedOutputs: number;
+  readonly logic: ControllerLogic;
   readonly damper: Servo | null;
   readonly fuelValve: Servo | null;
   readonly drive: Drive | null;
   readonly vesselTransmitter: Transmitter | null;
+  /** In the water that leaves the boiler. */
+  readonly vesselThermometer: Thermometer | null;
   readonly interspaceTransmitter: Transmitter | null;
   readonly supplyGasTransmitter: Transmitter | null;
 
-  readonly strings: TerminalStrings;
+  readonly isolator: Contact;
   readonly panelHeat: Contact;
   readonly panelReset: Contact;
   readonly panelEmergency: Contact;
+  readonly panelSetback: Contact;
   readonly target: Positions;
 
   targetIndex: number;
@@ -78,12 +88,17 @@ export interface Field {
   targetStale: boolean;
   countingAir: boolean;
   onSecondSetpoint: boolean;
+  /** A clock or a contact asks for the second setpoint. */
+  setback: boolean;
+  /** Seconds since midnight of the simulated day. */
+  dayS: number;
   /** The step the derived constants are for. */
   stepS: number;
   slowDriveS: number;
   slowReadS: number;
-  relaysFedVolts: number;
-  relaysCommanded: number;
+  /** The controller's electronics have volts. */
+  powered: boolean;
+  commanded: number;
   relaysMoving: boolean;
 }
 

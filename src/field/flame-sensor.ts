@@ -1,4 +1,5 @@
 import { nextNormal, type RandomState } from '../numeric/index.ts';
+import { type AnalogueInput, arrive, createAnalogueInput } from './analogue-input.ts';
 import { readBandRadiance } from './black-body-band.ts';
 import {
   aimRod,
@@ -20,6 +21,7 @@ export type FlameSensorParameters =
 export interface FlameSensor {
   readonly parameters: FlameSensorParameters;
   readonly random: RandomState;
+  readonly input: AnalogueInput;
   sight: UvSight | IrSight | RodSight;
   /** Of a black body as hot as the furnace, in the band of an infrared cell, W/(m²·sr). */
   furnaceRadiance: number;
@@ -44,6 +46,7 @@ export function createFlameSensor(
   const sensor: FlameSensor = {
     parameters,
     random,
+    input: createAnalogueInput(),
     sight: aim(parameters),
     furnaceRadiance: 0,
     gain: lagGain(parameters.responseS, stepS),
@@ -102,7 +105,9 @@ export function stepFlameSensor(
   if (seen !== sensor.smoothMicroamps) {
     sensor.smoothMicroamps = followWithLag(sensor.smoothMicroamps, seen, sensor.gain);
   }
-  sensor.microamps = powered ? Math.max(0, sensor.smoothMicroamps + sensor.noiseMicroamps) : 0;
+  sensor.microamps = powered
+    ? Math.max(0, arrive(sensor.input, sensor.smoothMicroamps + sensor.noiseMicroamps))
+    : 0;
 }
 
 function aim(p: FlameSensorParameters): UvSight | IrSight | RodSight {

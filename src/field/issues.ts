@@ -8,6 +8,10 @@ export interface FieldIssue {
     | 'two devices move one thing'
     | 'no flame relay'
     | 'unknown sensor'
+    | 'unknown probe'
+    | 'range upside down'
+    | 'one feed control only'
+    | 'setpoints crossed'
     | 'make and break points crossed'
     | 'curve lengths differ'
     | 'curve rates do not rise'
@@ -82,6 +86,16 @@ export function findFieldIssues(parameters: FieldParameters): FieldIssue[] {
       });
     }
   });
+  field.temperatureSwitches.forEach((s, i) => {
+    const differential = s.makesOn === 'rise' ? s.makeC - s.breakC : s.breakC - s.makeC;
+    if (differential <= 0) {
+      issues.push({
+        code: 'make and break points crossed',
+        path: ['field', 'temperatureSwitches', i, 'breakC'],
+      });
+    }
+  });
+  issues.push(...findRangeIssues(parameters), ...findFeedIssues(parameters));
   field.waterCutOffs.forEach((cutOff, i) => {
     if (cutOff.makeM <= cutOff.breakM) {
       issues.push({
@@ -117,5 +131,45 @@ export function findFieldIssues(parameters: FieldParameters): FieldIssue[] {
       issues.push({ code: 'curve rates do not rise', path: ['control', 'curve', 'rates', i] });
     }
   }
+  return issues;
+}
+
+function findRangeIssues({ field, control }: FieldParameters): FieldIssue[] {
+  const issues: FieldIssue[] = [];
+  const rise = (low: number, high: number, path: FieldIssue['path']) => {
+    if (high <= low) issues.push({ code: 'range upside down', path });
+  };
+  field.transmitters.forEach((t, i) => {
+    rise(t.lowPa, t.highPa, ['field', 'transmitters', i, 'highPa']);
+  });
+  field.thermometers.forEach((t, i) => {
+    rise(t.lowC, t.highC, ['field', 'thermometers', i, 'highC']);
+  });
+  field.levelProbes.forEach((p, i) => {
+    rise(p.lowM, p.highM, ['field', 'levelProbes', i, 'highM']);
+  });
+  const { firingRate } = control;
+  const [first, second, key] =
+    firingRate.kind === 'temperature'
+      ? [firingRate.setpointC, firingRate.secondSetpointC, 'secondSetpointC']
+      : [firingRate.setpointPa, firingRate.secondSetpointPa, 'secondSetpointPa'];
+  if (second > first) {
+    issues.push({ code: 'setpoints crossed', path: ['control', 'firingRate', key] });
+  }
+  return issues;
+}
+
+function findFeedIssues({ field }: FieldParameters): FieldIssue[] {
+  const issues: FieldIssue[] = [];
+  field.feedControls.forEach((control, i) => {
+    const path = ['field', 'feedControls', i];
+    if (i > 0) issues.push({ code: 'one feed control only', path });
+    if (!field.levelProbes.some(({ id }) => id === control.probe)) {
+      issues.push({ code: 'unknown probe', path: [...path, 'probe'] });
+    }
+    if (control.kind === 'on-off' && control.offM <= control.onM) {
+      issues.push({ code: 'make and break points crossed', path: [...path, 'offM'] });
+    }
+  });
   return issues;
 }

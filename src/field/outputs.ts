@@ -28,6 +28,16 @@ export interface FieldOutputs {
   firingRate: number;
   flameMicroamps: number;
   airChanges: number;
+  /** Asked of the feed valve, 0…1. */
+  feedDemand: number;
+  /** The motor of the feed pump, or of the circulating pump of hot water, has volts. */
+  feedPump: boolean;
+  /** What the level probe shows. */
+  levelM: number;
+  /** What the vessel's pressure transmitter shows. */
+  vesselPa: number;
+  /** What the thermometer in the water shows, °C. */
+  waterC: number;
 }
 
 export function createOutputs(): FieldOutputs {
@@ -54,5 +64,10 @@ export function createOutputs(): FieldOutputs {
     firingRate: 0,
     flameMicroamps: 0,
     airChanges: 0,
+    feedDemand: 0,
+    feedPump: false,
+    levelM: 0,
+    vesselPa: 0,
+    waterC: 0,
   };
 }

@@ -11,6 +11,10 @@ export interface Panel {
   firingMode: FiringMode;
   handRate: number;
   secondSetpoint: boolean;
+  /** What is outside allows the burner, where the plant has such a contact. */
+  remoteEnable: boolean;
+  /** A contact from outside asks for the second setpoint, where the plant has one. */
+  remoteSetback: boolean;
 }
 
 /** Isolator on, burner switch off, automatic. */
@@ -24,5 +28,7 @@ export function createPanel(): Panel {
     firingMode: 'automatic',
     handRate: 0,
     secondSetpoint: false,
+    remoteEnable: true,
+    remoteSetback: false,
   };
 }

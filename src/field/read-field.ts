@@ -1,21 +1,29 @@
 import { type AirChangeCounter, clearAir, countAir } from './air-change-counter.ts';
+import { arrive } from './analogue-input.ts';
 import { type ClosedProof, stepClosedProof } from './closed-proof.ts';
 import { moveContact } from './contact.ts';
+import { readLogic } from './controller-logic.ts';
 import { stepCurveSupervision } from './curve-supervision.ts';
 import { type Drive, proveDrive } from './drive.ts';
 import { driveField } from './drive-field.ts';
+import { type FeedControl, stepFeedControl } from './feed-control.ts';
 import { type Field, SLOW_STEP_S } from './field.ts';
 import { type FlameRelay, stepFlameRelay } from './flame-relay.ts';
 import { type FlameSensor, refreshFlameSensor, stepFlameSensor } from './flame-sensor.ts';
 import { type InterspaceComparator, stepInterspaceComparator } from './interspace-comparator.ts';
+import { type LevelProbe, stepLevelProbe } from './level-probe.ts';
 import { type PressureSwitch, stepPressureSwitch } from './pressure-switch.ts';
 import { proveServo, type Servo } from './servo.ts';
 import { type FieldReadings, readSignal } from './signals.ts';
 import { watchSupply } from './supply.ts';
-import { readTerminals } from './terminal-strings.ts';
-import { TARGET_INDEX } from './terminals.ts';
+import { takeWiring } from './take-wiring.ts';
+import { readTemperature } from './temperature-signals.ts';
+import { stepTemperatureSwitch } from './temperature-switch.ts';
+import { ALL_INPUTS, TARGET_INDEX } from './terminals.ts';
+import { stepRemoteContact, stepTimeClock } from './time-clock.ts';
 import { refreshTransmitterNoise, stepTransmitter, type Transmitter } from './transmitter.ts';
 import { stepWaterCutOff } from './water-cut-off.ts';
+import { isWiringStale, isWorking } from './wiring/index.ts';
 
 const ROUNDING_S = 1e-9;
 const SETTLING_STEPS = 600;
@@ -27,7 +35,7 @@ const SETTLED_STEPS = 100;
  * come back as one word.
  */
 export function readField(field: Field, readings: FieldReadings, stepS: number): number {
-  const { panel, supply, strings } = field;
+  const { panel, supply, wiring, logic } = field;
   field.slowReadS += stepS;
   if (field.slowReadS >= SLOW_STEP_S - ROUNDING_S) {
     field.slowReadS -= SLOW_STEP_S;
@@ -35,12 +43,14 @@ export function readField(field: Field, readings: FieldReadings, stepS: number):
   }
   readPressures(field, readings, stepS);
   readPositions(field, readings, stepS);
-  readFlame(field, readings, supply.controlVolts > 0, stepS);
+  readFlame(field, readings, field.powered, stepS);
   watchSupply(supply, stepS);
   moveContact(field.panelHeat, panel.callForHeat);
   moveContact(field.panelReset, panel.resetPressed);
   moveContact(field.panelEmergency, !panel.emergencyStopPressed);
-  return readTerminals(strings);
+  moveContact(field.panelSetback, panel.secondSetpoint);
+  if (isWiringStale(wiring)) takeWiring(field);
+  return readLogic(logic) & wiring.inputWord & ALL_INPUTS;
 }
 
 /**
@@ -48,6 +58,7 @@ export function readField(field: Field, readings: FieldReadings, stepS: number):
  * command and the panel as it is, so that a run does not begin with a supply that has just come on.
  */
 export function settleField(field: Field, readings: FieldReadings): number {
+  const { dayS } = field;
   let word = 0;
   let settled = 0;
   for (let i = 0; i < SETTLING_STEPS && settled < SETTLED_STEPS; i++) {
@@ -56,6 +67,7 @@ export function settleField(field: Field, readings: FieldReadings): number {
     word = readField(field, readings, SLOW_STEP_S);
     settled = word === before ? settled + 1 : 0;
   }
+  field.dayS = dayS;
   return word;
 }
 
@@ -124,12 +136,56 @@ function readSlow(field: Field, readings: FieldReadings): void {
     const pressurePa = readSignal(readings, s.signal);
     stepPressureSwitch(s, pressurePa, panel.limitResetPressed, SLOW_STEP_S);
   }
+  for (const s of field.temperatureSwitches) {
+    const waterC = readTemperature(readings, s.signal);
+    stepTemperatureSwitch(s, waterC, panel.limitResetPressed, SLOW_STEP_S);
+  }
+  readWater(field, readings);
+  readClocks(field);
   for (const cutOff of field.waterCutOffs) {
     stepWaterCutOff(cutOff, readings.vesselLevelM, panel.limitResetPressed, SLOW_STEP_S);
   }
   superviseCurve(field);
   outputs.flameMicroamps = field.flameSensors[0]?.microamps ?? 0;
   outputs.airChanges = field.airChangeCounters[0]?.changes ?? 0;
+}
+
+/** Level and feed: the probe, then what the controller makes of it. */
+function readWater(field: Field, readings: FieldReadings): void {
+  const { levelProbes, feedControls, wiring, places, outputs } = field;
+  for (let i = 0; i < levelProbes.length; i++) {
+    stepLevelProbe(levelProbes[i] as LevelProbe, readings.vesselLevelM);
+  }
+  outputs.levelM = levelProbes.length > 0 ? (levelProbes[0] as LevelProbe).readingM : 0;
+  let fed = field.isolator.made;
+  if (feedControls.length > 0) {
+    const control = feedControls[0] as FeedControl;
+    stepFeedControl(control, readings.steamKgS, SLOW_STEP_S);
+    const demand = arrive(control.valveInput, control.demand);
+    outputs.feedDemand = Math.max(0, Math.min(1, demand));
+    fed = fed && control.pump.contact.made;
+  }
+  outputs.feedPump = places.feedPump < 0 ? fed : isWorking(wiring, places.feedPump);
+}
+
+const DAY_S = 86400;
+
+function readClocks(field: Field): void {
+  const { timeClocks, remoteContacts, panel } = field;
+  if (timeClocks.length === 0 && remoteContacts.length === 0) return;
+  const dayS = field.dayS + SLOW_STEP_S;
+  field.dayS = dayS >= DAY_S ? dayS - DAY_S : dayS;
+  let setback = false;
+  for (const clock of timeClocks) {
+    stepTimeClock(clock, field.dayS / 3600);
+    if (clock.parameters.switches === 'second setpoint' && clock.contact.made) setback = true;
+  }
+  for (const remote of remoteContacts) {
+    const asksSetback = remote.parameters.switches === 'second setpoint';
+    stepRemoteContact(remote, asksSetback ? panel.remoteSetback : panel.remoteEnable);
+    if (asksSetback && remote.contact.made) setback = true;
+  }
+  if (field.places.secondSetpoint < 0) field.setback = setback;
 }
 
 function superviseCurve(field: Field): void {
@@ -142,7 +198,7 @@ function superviseCurve(field: Field): void {
     damper?.feedbackDeg ?? 0,
     fuelValve?.targetDeg ?? 0,
     fuelValve?.feedbackDeg ?? 0,
-    speedWatched ? (drive?.targetRpm ?? 0) : 0,
+    speedWatched ? field.target.fanRpm : 0,
     speedWatched ? (drive?.feedbackRpm ?? 0) : 0,
     field.parameters.control.points.purgeFanRpm,
     SLOW_STEP_S,

@@ -14,7 +14,16 @@ import {
   fixedSpeedParameters,
   variableSpeedParameters,
 } from './drive-parameters.ts';
-import { type FiringRateParameters, firingRateParameters } from './firing-rate.ts';
+import {
+  type FeedControlParameters,
+  modulatingFeedParameters,
+  onOffFeedParameters,
+} from './feed-control.ts';
+import {
+  type FiringRateParameters,
+  pressureFiringRateParameters,
+  temperatureFiringRateParameters,
+} from './firing-rate.ts';
 import { type FlameRelayParameters, flameRelayParameters } from './flame-relay.ts';
 import type { FlameSensorParameters } from './flame-sensor.ts';
 import {
@@ -27,14 +36,27 @@ import {
 } from './interspace-comparator.ts';
 import { ionisationSensorParameters } from './ionisation-sensor.ts';
 import { irSensorParameters } from './ir-sensor.ts';
+import { type LevelProbeParameters, levelProbeParameters } from './level-probe.ts';
 import { type PressureSwitchParameters, pressureSwitchParameters } from './pressure-switch.ts';
 import { type RelayParameters, relayParameters } from './relay.ts';
 import { type ServoParameters, servoParameters } from './servo.ts';
 import { type SupplyParameters, supplyParameters } from './supply.ts';
 import { type PointsParameters, pointsParameters } from './targets.ts';
+import {
+  type TemperatureSwitchParameters,
+  temperatureSwitchParameters,
+} from './temperature-switch.ts';
+import { type ThermometerParameters, thermometerParameters } from './thermometer.ts';
+import {
+  type RemoteContactParameters,
+  remoteContactParameters,
+  type TimeClockParameters,
+  timeClockParameters,
+} from './time-clock.ts';
 import { type TransmitterParameters, transmitterParameters } from './transmitter.ts';
 import { uvSensorParameters } from './uv-sensor.ts';
 import { type WaterCutOffParameters, waterCutOffParameters } from './water-cut-off.ts';
+import type { WiringParameters } from './wiring/index.ts';
 
 /**
  * One section of a plant file: its tables, and whether it is one thing or a list of them. Where a
@@ -51,10 +73,16 @@ export const FIELD_SECTIONS = {
   servos: { list: true, tables: [servoParameters] },
   drives: { list: true, tables: [variableSpeedParameters, fixedSpeedParameters] },
   transmitters: { list: true, tables: [transmitterParameters] },
+  thermometers: { list: true, tables: [thermometerParameters] },
   switches: { list: true, tables: [pressureSwitchParameters] },
+  temperatureSwitches: { list: true, tables: [temperatureSwitchParameters] },
   interspaceComparators: { list: true, tables: [interspaceComparatorParameters] },
   closedProofs: { list: true, tables: [closedProofParameters] },
+  levelProbes: { list: true, tables: [levelProbeParameters] },
   waterCutOffs: { list: true, tables: [waterCutOffParameters] },
+  feedControls: { list: true, tables: [modulatingFeedParameters, onOffFeedParameters] },
+  timeClocks: { list: true, tables: [timeClockParameters] },
+  remoteContacts: { list: true, tables: [remoteContactParameters] },
   ignitionTransformers: { list: true, tables: [ignitionTransformerParameters] },
   flameSensors: {
     list: true,
@@ -67,7 +95,10 @@ export const FIELD_SECTIONS = {
 export const CONTROL_SECTIONS = {
   points: { list: false, tables: [pointsParameters] },
   curve: { list: false, tables: [curveParameters] },
-  firingRate: { list: false, tables: [firingRateParameters] },
+  firingRate: {
+    list: false,
+    tables: [pressureFiringRateParameters, temperatureFiringRateParameters],
+  },
   curveSupervision: { list: false, tables: [curveSupervisionParameters] },
 } as const satisfies Record<string, Section>;
 
@@ -78,10 +109,16 @@ export interface FieldDevices {
   readonly servos: readonly ServoParameters[];
   readonly drives: readonly DriveParameters[];
   readonly transmitters: readonly TransmitterParameters[];
+  readonly thermometers: readonly ThermometerParameters[];
   readonly switches: readonly PressureSwitchParameters[];
+  readonly temperatureSwitches: readonly TemperatureSwitchParameters[];
   readonly interspaceComparators: readonly InterspaceComparatorParameters[];
   readonly closedProofs: readonly ClosedProofParameters[];
+  readonly levelProbes: readonly LevelProbeParameters[];
   readonly waterCutOffs: readonly WaterCutOffParameters[];
+  readonly feedControls: readonly FeedControlParameters[];
+  readonly timeClocks: readonly TimeClockParameters[];
+  readonly remoteContacts: readonly RemoteContactParameters[];
   readonly ignitionTransformers: readonly IgnitionTransformerParameters[];
   readonly flameSensors: readonly FlameSensorParameters[];
   readonly flameRelays: readonly FlameRelayParameters[];
@@ -98,5 +135,6 @@ export interface ControlParameters {
 
 export interface FieldParameters {
   readonly field: FieldDevices;
+  readonly wiring: WiringParameters;
   readonly control: ControlParameters;
 }

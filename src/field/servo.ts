@@ -1,5 +1,6 @@
 import { nextNormal, type RandomState } from '../numeric/index.ts';
 import { choice, name, number, type ParameterTable, type Values } from '../quantity/index.ts';
+import { type AnalogueInput, arrive, createAnalogueInput } from './analogue-input.ts';
 import { type Contact, type ContactBoard, createContact, moveContact } from './contact.ts';
 import {
   createPointProof,
@@ -43,7 +44,13 @@ export const servoParameters = {
   proofBreakDeg: number('°', 0.1, 20, 'no longer at a point: beyond this', 2.5),
   proofDwellS: number('s', 0, 30, 'how long it must stand there, steady', 1),
   endSwitch: choice(['none', 'fitted'], 'a mechanical switch for the purge position', 'none'),
-  endSwitchDeg: number('°', 0, 90, 'motor angle at which the end switch makes', 87),
+  endSwitchDeg: number(
+    '°',
+    0,
+    120,
+    'motor angle at which the end switch makes; past 90 it never does',
+    87,
+  ),
   endSwitchHysteresisDeg: number('°', 0.1, 20, 'how far below that it breaks', 2),
   endSwitchContact: choice(CONTACT_CONDITIONS, 'contact of the end switch', 'sound'),
 } as const satisfies ParameterTable;
@@ -55,6 +62,9 @@ export const OPEN_FEEDBACK_DEG = -22.5;
 export interface Servo {
   readonly parameters: ServoParameters;
   readonly random: RandomState;
+  readonly input: AnalogueInput;
+  /** The motor has volts. */
+  powered: boolean;
   targetDeg: number;
   motorDeg: number;
   shaftDeg: number;
@@ -67,6 +77,9 @@ export interface Servo {
   /** The feedback for which the proofs have come to rest; none while they have not. */
   provedDeg: number;
   readonly endSwitch: Contact;
+  /** What the controller sees of the end switch; itself where no input is wired to it. */
+  endMade: boolean;
+  endWired: boolean;
   /** The cam is on the end switch. */
   endPushed: boolean;
   readonly atPurge: PointProof;
@@ -96,10 +109,13 @@ export function createServo(
   lightOffDeg: number,
   random: RandomState,
   board: ContactBoard,
+  logicBoard: ContactBoard = board,
 ): Servo {
   const servo: Servo = {
     parameters,
     random,
+    input: createAnalogueInput(),
+    powered: false,
     targetDeg: 0,
     motorDeg: parameters.minDeg,
     shaftDeg: parameters.minDeg,
@@ -110,9 +126,11 @@ export function createServo(
     resting: false,
     provedDeg: Number.NaN,
     endSwitch: createContact(board, false),
+    endMade: false,
+    endWired: false,
     endPushed: false,
-    atPurge: createPointProof(board),
-    atLightOff: createPointProof(board),
+    atPurge: createPointProof(logicBoard),
+    atLightOff: createPointProof(logicBoard),
     slewDegS: 0,
     deadbandDeg: 0,
     minDeg: 0,
@@ -178,7 +196,7 @@ export function stepServo(servo: Servo, targetDeg: number, powered: boolean, ste
   servo.bladeDeg = Math.max(0, Math.min(90, servo.shaftDeg + servo.slipDeg));
   const feedback = servo.feedbackOpen
     ? OPEN_FEEDBACK_DEG
-    : servo.motorDeg + servo.offsetDeg + servo.noiseDeg;
+    : arrive(servo.input, servo.motorDeg + servo.offsetDeg + servo.noiseDeg);
   servo.resting = powered && !servo.moving && feedback === servo.feedbackDeg;
   servo.feedbackDeg = feedback;
 }
@@ -210,7 +228,7 @@ export function proveServo(servo: Servo, stepS: number): void {
 function proveFeedback(servo: Servo, stepS: number): void {
   const feedback = servo.feedbackDeg;
   if (servo.endSwitchFitted) turnCam(servo);
-  const endMade = !servo.endSwitchFitted || servo.endSwitch.made;
+  const endMade = !servo.endSwitchFitted || servo.endMade;
   stepPointProof(servo.atPurge, feedback, endMade, stepS);
   stepPointProof(servo.atLightOff, feedback, true, stepS);
   const atRest = isProofAtRest(servo.atPurge) && isProofAtRest(servo.atLightOff);
@@ -220,4 +238,5 @@ function proveFeedback(servo: Servo, stepS: number): void {
 function turnCam(servo: Servo): void {
   servo.endPushed = servo.motorDeg > (servo.endPushed ? servo.endBreakDeg : servo.endMakeDeg);
   moveContact(servo.endSwitch, servo.endSwitchWelded || (servo.endPushed && !servo.endSwitchOpen));
+  if (!servo.endWired) servo.endMade = servo.endSwitch.made;
 }

@@ -8,6 +8,11 @@ export interface FieldReadings {
   furnacePa: number;
   vesselPa: number;
   vesselLevelM: number;
+  /** Boiling water, or hot water that leaves the boiler. */
+  vesselK: number;
+  /** Hot water that comes back. */
+  returnK: number;
+  steamKgS: number;
   upstreamStem: number;
   downstreamStem: number;
   pilotIntensity: number;
@@ -30,6 +35,9 @@ export function createReadings(): FieldReadings {
     furnacePa: 0,
     vesselPa: 0,
     vesselLevelM: 0,
+    vesselK: 293.15,
+    returnK: 293.15,
+    steamKgS: 0,
     upstreamStem: 0,
     downstreamStem: 0,
     pilotIntensity: 0,

@@ -1,13 +1,13 @@
-import { flag, number, type ParameterTable, type Values } from '../quantity/index.ts';
+import { number, type ParameterTable, type Values } from '../quantity/index.ts';
 import { type Contact, type ContactBoard, createContact, moveContact } from './contact.ts';
 import { createFollower, type Follower, follow } from './follower.ts';
 
 /**
- * The control supply and the monitor that watches it.
+ * The mains that feed the control circuit, and the monitor in the controller that watches them.
  *
- * The supply is two constant numbers here: what a loaded or loose circuit does to the volts belongs
- * to the wiring network. The monitor makes when volts and frequency are inside their bands for
- * the dwell, and breaks when either has been outside for it.
+ * What isolator, fuse, load and loose joints make of the volts is the wiring network's business;
+ * the monitor sees what arrives at its terminal. It makes when volts and frequency are inside
+ * their bands for the dwell, and breaks when either has been outside for it.
  */
 export const supplyParameters = {
   mainsVolts: number('V', 0, 480, 'volts of the control circuit'),
@@ -20,28 +20,20 @@ export const supplyParameters = {
   highHz: number('Hz', 0, 80, 'upper end of the band'),
   hysteresisHz: number('Hz', 0, 5, 'how far back inside the band the frequency must come', 0.3),
   dwellS: number('s', 0, 10, 'how long before the monitor follows', 0.5),
-  fuseIntact: flag('the fuse of the control circuit', true),
 } as const satisfies ParameterTable;
 export type SupplyParameters = Values<typeof supplyParameters>;
 
 export interface Supply {
   readonly parameters: SupplyParameters;
-  /** Before the isolator. */
   lineVolts: number;
   lineHz: number;
   perNominalVolt: number;
-  fuseIntact: boolean;
-  /** Behind the isolator. */
-  mainsVolts: number;
-  /** Behind the isolator and the control fuse. */
-  controlVolts: number;
+  /** At the monitor's terminal. */
+  volts: number;
   readonly inBand: Contact;
-  readonly fuseMade: Contact;
   readonly monitor: Follower;
   /** The monitor has not come to rest. */
   watching: boolean;
-  /** A parameter has changed. */
-  fresh: boolean;
 }
 
 export function createSupply(parameters: SupplyParameters, board: ContactBoard): Supply {
@@ -50,14 +42,10 @@ export function createSupply(parameters: SupplyParameters, board: ContactBoard):
     lineVolts: 0,
     lineHz: 0,
     perNominalVolt: 0,
-    fuseIntact: true,
-    mainsVolts: 0,
-    controlVolts: 0,
+    volts: 0,
     inBand: createContact(board, false),
-    fuseMade: createContact(board, false),
     monitor: createFollower(false),
     watching: true,
-    fresh: true,
   };
   prepareSupply(supply);
   return supply;
@@ -68,22 +56,14 @@ export function prepareSupply(supply: Supply): void {
   supply.lineVolts = p.mainsVolts;
   supply.lineHz = p.mainsHz;
   supply.perNominalVolt = 1 / p.nominalVolts;
-  supply.fuseIntact = p.fuseIntact;
-  supply.fresh = true;
+  supply.watching = true;
 }
 
-/**
- * What the isolator and the fuse let through, before anything else in the step. Returns whether
- * that is new.
- */
-export function feedSupply(supply: Supply, isolatorOn: boolean): boolean {
-  const volts = isolatorOn ? supply.lineVolts : 0;
-  if (volts === supply.mainsVolts && !supply.fresh) return false;
-  supply.fresh = false;
-  supply.mainsVolts = volts;
-  supply.controlVolts = supply.fuseIntact ? volts : 0;
+/** What now arrives at the monitor. */
+export function feedSupply(supply: Supply, volts: number): void {
+  if (volts === supply.volts) return;
+  supply.volts = volts;
   supply.watching = true;
-  return true;
 }
 
 /** With steady volts the monitor comes to rest and is not looked at again. */
@@ -94,11 +74,10 @@ export function watchSupply(supply: Supply, stepS: number): void {
   const volts = inside ? 0 : p.hysteresisVolts;
   const hz = inside ? 0 : p.hysteresisHz;
   const wanted =
-    supply.mainsVolts >= p.lowVolts + volts &&
-    supply.mainsVolts <= p.highVolts - volts &&
+    supply.volts >= p.lowVolts + volts &&
+    supply.volts <= p.highVolts - volts &&
     p.mainsHz >= p.lowHz + hz &&
     p.mainsHz <= p.highHz - hz;
   moveContact(supply.inBand, follow(supply.monitor, wanted, p.dwellS, stepS));
-  moveContact(supply.fuseMade, supply.controlVolts > 0);
   supply.watching = supply.monitor.pendingS > 0;
 }

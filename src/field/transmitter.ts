@@ -1,5 +1,6 @@
 import { nextNormal, type RandomState } from '../numeric/index.ts';
 import { choice, name, number, type ParameterTable, type Values } from '../quantity/index.ts';
+import { type AnalogueInput, arrive, createAnalogueInput } from './analogue-input.ts';
 import { followWithLag, lagGain } from './lag.ts';
 import { SIGNALS, signalIndex } from './signals.ts';
 
@@ -25,6 +26,7 @@ export interface Transmitter {
   readonly parameters: TransmitterParameters;
   readonly random: RandomState;
   readonly signal: number;
+  readonly input: AnalogueInput;
   sensedPa: number;
   noisePa: number;
   readingPa: number;
@@ -46,6 +48,7 @@ export function createTransmitter(
     parameters,
     random,
     signal: signalIndex(parameters.senses),
+    input: createAnalogueInput(),
     sensedPa: 0,
     noisePa: 0,
     readingPa: 0,
@@ -85,5 +88,5 @@ export function stepTransmitter(transmitter: Transmitter, pressurePa: number): v
   const { lowPa, highPa } = transmitter;
   transmitter.readingPa = transmitter.lost
     ? lowPa - 0.25 * (highPa - lowPa)
-    : Math.max(lowPa, Math.min(highPa, sensedPa + transmitter.errorPa));
+    : arrive(transmitter.input, Math.max(lowPa, Math.min(highPa, sensedPa + transmitter.errorPa)));
 }

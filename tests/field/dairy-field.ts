@@ -4,12 +4,14 @@ import {
   curveSupervisionParameters,
   type FieldParameters,
   type FlameSensorParameters,
-  firingRateParameters,
   flameRelayParameters,
   ignitionTransformerParameters,
   interspaceComparatorParameters,
   irSensorParameters,
+  levelProbeParameters,
+  modulatingFeedParameters,
   pointsParameters,
+  pressureFiringRateParameters,
   pressureSwitchParameters,
   type RelayParameters,
   relayParameters,
@@ -20,13 +22,10 @@ import {
   waterCutOffParameters,
 } from '../../src/field/index.ts';
 import { fillDefaults } from './fill-defaults.ts';
+import { usualWiring } from './usual-wiring.ts';
 
-function relay(
-  id: string,
-  terminal: RelayParameters['terminal'],
-  fedBy: RelayParameters['fedBy'],
-): RelayParameters {
-  return fillDefaults(relayParameters, { id, terminal, fedBy });
+function relay(id: string, terminal: RelayParameters['terminal']): RelayParameters {
+  return fillDefaults(relayParameters, { id, terminal });
 }
 
 /** A healthy field of the dairy kind: every device once, variable-speed fan, infrared sensing. */
@@ -36,7 +35,7 @@ export function dairyField(
     kind: 'ir',
   }),
 ): FieldParameters {
-  return {
+  return wired({
     field: {
       supply: fillDefaults(supplyParameters, {
         mainsVolts: 120,
@@ -48,14 +47,14 @@ export function dairyField(
         highHz: 63,
       }),
       relays: [
-        relay('fan-relay', 'fan', 'control supply'),
-        relay('spark-relay', 'spark', 'safety relay'),
-        relay('pilot-valve-relay', 'pilotValve', 'safety relay'),
-        relay('upstream-valve-relay', 'upstreamValve', 'safety relay'),
-        relay('downstream-valve-relay', 'downstreamValve', 'safety relay'),
-        relay('vent-valve-relay', 'ventValve', 'control supply'),
-        relay('alarm-relay', 'alarm', 'control supply'),
-        relay('safety-relay', 'safetyRelay', 'control supply'),
+        relay('fan-relay', 'fan'),
+        relay('spark-relay', 'spark'),
+        relay('pilot-valve-relay', 'pilotValve'),
+        relay('upstream-valve-relay', 'upstreamValve'),
+        relay('downstream-valve-relay', 'downstreamValve'),
+        relay('vent-valve-relay', 'ventValve'),
+        relay('alarm-relay', 'alarm'),
+        relay('safety-relay', 'safetyRelay'),
       ],
       servos: [
         fillDefaults(servoParameters, {
@@ -147,6 +146,23 @@ export function dairyField(
           breakPa: 5e5,
         }),
       ],
+      thermometers: [],
+      temperatureSwitches: [],
+      levelProbes: [
+        fillDefaults(levelProbeParameters, { id: 'level-probe', lowM: -0.35, highM: 0.35 }),
+      ],
+      feedControls: [
+        fillDefaults(modulatingFeedParameters, {
+          id: 'feed-control',
+          kind: 'modulating',
+          probe: 'level-probe',
+          bandM: 0.2,
+          feedForward: 1,
+          fullSteamKgS: 4,
+        }),
+      ],
+      timeClocks: [],
+      remoteContacts: [],
       interspaceComparators: [
         fillDefaults(interspaceComparatorParameters, {
           id: 'interspace',
@@ -205,7 +221,8 @@ export function dairyField(
         fanRpm: [900, 1105, 1310, 1515, 1720],
         fuelValveDeg: [15, 32.5, 50, 67.5, 85],
       },
-      firingRate: fillDefaults(firingRateParameters, {
+      firingRate: fillDefaults(pressureFiringRateParameters, {
+        kind: 'pressure',
         setpointPa: 1.2e6,
         secondSetpointPa: 1e6,
         proportionalBandPa: 153000,
@@ -213,5 +230,10 @@ export function dairyField(
       }),
       curveSupervision: fillDefaults(curveSupervisionParameters, {}),
     },
-  };
+  });
+}
+
+/** The devices with a plain wiring of their own. */
+export function wired(devices: Omit<FieldParameters, 'wiring'>): FieldParameters {
+  return { ...devices, wiring: usualWiring(devices.field) };
 }

@@ -8,8 +8,9 @@ import {
 } from '../../src/field/firing-rate.ts';
 import {
   type FiringMode,
-  type FiringRateParameters,
-  firingRateParameters,
+  type PressureFiringRateParameters,
+  pressureFiringRateParameters,
+  temperatureFiringRateParameters,
 } from '../../src/field/index.ts';
 import { fillDefaults } from './fill-defaults.ts';
 
@@ -17,8 +18,9 @@ const STEP_S = 0.1;
 const BAR = 1e5;
 const LOW_FIRE = 0.2;
 
-function control(given: Partial<FiringRateParameters> = {}): FiringRate {
-  const p = fillDefaults(firingRateParameters, {
+function control(given: Partial<PressureFiringRateParameters> = {}): FiringRate {
+  const p = fillDefaults(pressureFiringRateParameters, {
+    kind: 'pressure',
     setpointPa: 12 * BAR,
     secondSetpointPa: 10 * BAR,
     proportionalBandPa: 1.5 * BAR,
@@ -158,6 +160,27 @@ describe('firing-rate control', () => {
       return c.rate;
     };
     expect(rateAfterFall(20)).toBeGreaterThan(rateAfterFall(0) + 0.02);
+  });
+
+  it('on temperature does in kelvins what it does on pressure in pascals', () => {
+    const pressure = control({ setpointPa: 8e5, secondSetpointPa: 6e5, proportionalBandPa: 1e5 });
+    const temperature = createFiringRate(
+      fillDefaults(temperatureFiringRateParameters, {
+        kind: 'temperature',
+        setpointC: 80,
+        secondSetpointC: 60,
+        proportionalBandK: 10,
+        integralS: 300,
+      }),
+      LOW_FIRE,
+    );
+    for (let i = 0; i < 3000; i++) {
+      const shift = (i % 700) / 1000 - 0.4;
+      const second = i % 1000 > 800;
+      step(pressure, (8 + shift) * BAR, { second });
+      step(temperature, 80 + 10 * shift, { second });
+      expect(temperature.rate).toBeCloseTo(pressure.rate, 6);
+    }
   });
 
   it('stays between low fire and full for every pressure, mode and hand', () => {

@@ -1,0 +1,29 @@
+export { type DescribedElement, describeWiring, type WiringDescription } from './describe.ts';
+export { type ElementKind, SECOND_SETPOINT_BIT, type WiredParameters } from './elements.ts';
+export { findWiringIssues, WIRING_ISSUE_CODES, type WiringIssue } from './issues.ts';
+export {
+  METER_KINDS,
+  type MeterKind,
+  type MeterQuestion,
+  type MeterReading,
+  readMeter,
+} from './meter.ts';
+export * from './parameters.ts';
+export { prepareWiring } from './prepare-wiring.ts';
+export {
+  heatFuses,
+  isWiringStale,
+  readWiringWords,
+  renewFuses,
+  setOutputs,
+  solveWiring,
+} from './solve-wiring.ts';
+export {
+  BITS_A_WORD,
+  createWiring,
+  elementPlace,
+  isWorking,
+  voltsAt,
+  type Wiring,
+  wordsFor,
+} from './wiring.ts';
