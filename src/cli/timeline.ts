@@ -100,6 +100,7 @@ function actionText(action: TimedAction): string {
     case 'call-for-heat':
     case 'supply':
     case 'second-setpoint':
+    case 'remote-enable':
       return message(`action.${action.type}`, {
         on: message(action.on ? 'action.on' : 'action.off'),
       });

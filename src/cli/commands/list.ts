@@ -1,4 +1,4 @@
-import { FAULTS } from '../../faults/index.ts';
+import { FAULTS, type Fault } from '../../faults/index.ts';
 import { message, sayMessage } from '../../i18n/index.ts';
 import {
   cardOf,
@@ -45,24 +45,29 @@ const LISTS: ReadonlyMap<string, Listing> = new Map<string, Listing>([
   [
     'faults',
     {
-      rows: () =>
-        FAULTS.map(({ id, family, severity: { low, typical, high, unit, means } }) => [
-          id,
-          family,
-          low === high
-            ? means
-            : message('list.severity', { low, typical, high, unit: inUnit(unit) }),
+      rows: (library) =>
+        FAULTS.map((fault) => [
+          fault.id,
+          fault.family,
+          severityOf(fault),
+          plantsOf(fault, library).join(', '),
         ]),
-      data: () =>
-        FAULTS.map(({ id, family, component, mechanism, severity, onsets, repair }) => ({
-          id,
-          family,
-          component,
-          mechanism,
-          severity,
-          onsets,
-          repair,
-        })),
+      data: (library) =>
+        FAULTS.map((fault) => {
+          const { id, family, component, mechanism, severity, onsets, repair, priorWeight } = fault;
+          const plants = plantsOf(fault, library);
+          return {
+            id,
+            family,
+            component,
+            mechanism,
+            severity,
+            onsets,
+            repair,
+            priorWeight,
+            plants,
+          };
+        }),
     },
   ],
   [
@@ -94,14 +99,22 @@ export function list(words: readonly string[], root: string): Outcome {
     const params = { command: SPEC.command, found, expected: SPEC.expected, perhaps: mend };
     return refuse(sayMessage(phrase('usage.unknown-list', params)));
   }
-  // The catalogue is no file: it can be shown even where one of the files is broken.
-  const library =
-    kind === 'faults' ? { ok: true as const, value: EMPTY_LIBRARY } : readLibrary(root);
-  if (!library.ok) return refuse(issueLines(library.issues));
-  if (parsed.value.options.has('--json'))
-    return succeed(JSON.stringify(listing.data(library.value)));
-  const rows = listing.rows(library.value);
+  const read = readLibrary(root);
+  // The catalogue is no file: it can be shown, without its plants, where one of the files is broken.
+  if (!read.ok && kind !== 'faults') return refuse(issueLines(read.issues));
+  const library = read.ok ? read.value : EMPTY_LIBRARY;
+  if (parsed.value.options.has('--json')) return succeed(JSON.stringify(listing.data(library)));
+  const rows = listing.rows(library);
   return succeed(rows.length === 0 ? sayMessage(phrase('list.empty')) : alignColumns(rows));
+}
+
+function plantsOf(fault: Fault, { plants }: Library): string[] {
+  return plants.filter((plant) => fault.appliesTo(plant)).map(({ id }) => id);
+}
+
+function severityOf({ severity: { low, typical, high, unit, means } }: Fault): string {
+  if (low === high) return means;
+  return message('list.severity', { low, typical, high, unit: inUnit(unit) });
 }
 
 function inUnit(unit: string): Phrase {

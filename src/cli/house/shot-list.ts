@@ -9,6 +9,8 @@ export interface Shot {
 }
 
 const HEALTHY = '/practise/watch/healthy-start';
+const LAUNDRY = '/practise/watch/laundry-healthy-start';
+const SCHOOL = '/practise/watch/school-healthy-start';
 /** More presses than there are steps: a run that is not there by then will not get there. */
 const MOST_STEPS = 40;
 const STEP_LIMIT_MS = 60_000;
@@ -23,6 +25,31 @@ export const SHOTS: readonly Shot[] = [
   { name: 'watch-purge', route: HEALTHY, prepare: (page) => runTo(page, 'purge') },
   { name: 'watch-pilot-trial', route: HEALTHY, prepare: (page) => runTo(page, 'pilot trial') },
   { name: 'watch-modulation', route: HEALTHY, prepare: (page) => runTo(page, 'modulation') },
+  ...[
+    ['laundry', LAUNDRY],
+    ['school', SCHOOL],
+  ].flatMap(([plant, route]) => [
+    { name: `${plant}-at-rest`, route },
+    { name: `${plant}-purge`, route, prepare: (page: Page) => runTo(page, 'purge') },
+    { name: `${plant}-modulation`, route, prepare: (page: Page) => runTo(page, 'modulation') },
+  ]),
+  { name: 'ladder-at-rest', route: HEALTHY, prepare: openLadder },
+  {
+    name: 'ladder-purge',
+    route: LAUNDRY,
+    prepare: async (page) => {
+      await openLadder(page);
+      await runTo(page, 'purge');
+    },
+  },
+  {
+    name: 'ladder-modulation',
+    route: SCHOOL,
+    prepare: async (page) => {
+      await openLadder(page);
+      await runTo(page, 'modulation');
+    },
+  },
   {
     name: 'watch-lockout',
     route: '/practise/watch/jammed-damper',
@@ -34,6 +61,11 @@ export const SHOTS: readonly Shot[] = [
     prepare: (page) => runTo(page, 'modulation'),
   },
 ];
+
+async function openLadder(page: Page): Promise<void> {
+  await page.getByRole('tab', { name: say('app.plant.ladder') }).click();
+  await page.locator('.ladder-drawing').waitFor();
+}
 
 async function runTo(page: Page, step: string): Promise<void> {
   const now = page.locator('[data-step]').first();

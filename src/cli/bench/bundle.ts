@@ -1,0 +1,22 @@
+import { join } from 'node:path';
+import { pathToFileURL } from 'node:url';
+import { build } from 'vite';
+import { REPORTS, ROOT } from '../house/paths.ts';
+
+/** A part of the program in one file, as the page's worker runs it. */
+export async function bundled<T>(entry: string, name: string): Promise<T> {
+  const outDir = join(REPORTS, 'bench', name);
+  await build({
+    configFile: false,
+    root: ROOT,
+    logLevel: 'error',
+    ssr: { noExternal: true },
+    build: {
+      ssr: join(ROOT, entry),
+      outDir,
+      emptyOutDir: true,
+      rollupOptions: { output: { entryFileNames: `${name}.cjs`, format: 'cjs' } },
+    },
+  });
+  return (await import(pathToFileURL(join(outDir, `${name}.cjs`)).href)) as T;
+}
