@@ -17,7 +17,8 @@ export const ACTION_TABLES = {
     mode: choice(['automatic', 'hand', 'low fire'], 'who sets the firing rate'),
     rate: number('1', 0, 1, 'firing rate asked for by hand', 0),
   },
-  'second-setpoint': { on: flag('the lower setpoint, by clock or contact') },
+  'second-setpoint': { on: flag('the switch for the lower setpoint') },
+  'remote-enable': { on: flag('the contact by which the building allows the burner') },
   'turn-cock': {
     cock: name('a manual cock of the gas train'),
     opening: number('1', 0, 1, '0 shut, 1 fully open'),

@@ -1,7 +1,9 @@
 /** What the recorder keeps, in order; a frame is one number for each. */
-import type { Field } from '../field/index.ts';
+import { BITS_A_WORD, describeWiring, type Field, readWiringWords } from '../field/index.ts';
 import type { QuantityKind, Unit } from '../quantity/index.ts';
+import { instrumentChannels, writeInstruments } from './instrument-channels.ts';
 import type { PlantState } from './plant-state.ts';
+import { vesselChannels, writeVessel } from './vessel-channels.ts';
 
 /** `visible`: an instrument or an eye could take it; `hidden`: only the simulator knows. */
 export interface ChannelInfo {
@@ -45,16 +47,26 @@ const AFTER_GAS: readonly ChannelInfo[] = [
   channel('furnace.air-changes', '1', 'number'),
   channel('furnace.temperature', 'K', 'temperature'),
   channel('flue.temperature', 'K', 'temperature'),
-  channel('flue.oxygen', '1', 'share'),
+  channel('flue.oxygen', '1', 'share', 'hidden'),
+  channel('flue.carbon-dioxide', '1', 'share', 'hidden'),
+  channel('flue.carbon-monoxide', '1', 'trace gas', 'hidden'),
+  channel('flue.nitric-oxide', '1', 'trace gas', 'hidden'),
+  channel('analyser.oxygen', '1', 'gas share'),
+  channel('analyser.carbon-dioxide', '1', 'gas share'),
+  channel('analyser.carbon-monoxide', '1', 'trace gas'),
+  channel('analyser.nitric-oxide', '1', 'trace gas'),
+  channel('analyser.temperature', 'K', 'temperature'),
+  channel('efficiency.net', '1', 'gas share'),
+  channel('efficiency.gross', '1', 'gas share'),
   channel('spark.power', 'W', 'power'),
   channel('pilot.intensity', '1', 'share'),
   channel('main.intensity', '1', 'share'),
   channel('main.lift', '1', 'share'),
   channel('flame.signal', 'µA', 'flame current'),
   channel('puff.index', '1', 'number', 'hidden'),
-  channel('vessel.pressure', 'Pa', 'vessel pressure'),
-  channel('vessel.level', 'm', 'level'),
-  channel('vessel.steam', 'kg/s', 'steam flow'),
+];
+
+const AFTER_VESSEL: readonly ChannelInfo[] = [
   channel('vessel.load', '1', 'share'),
   channel('firing.rate', '1', 'share'),
   channel('logic.inputs', '1', 'word'),
@@ -71,7 +83,25 @@ export function channelsOf(plant: PlantState): readonly ChannelInfo[] {
     ...edges.map(({ id }) => channel(`gas.${id}.flow`, 'kg/s', 'gas flow')),
     ...movingEdges(plant).map(({ id }) => channel(`gas.${id}.opening`, '1', 'share')),
     ...AFTER_GAS,
+    ...vesselChannels(plant.parameters.vessel.kind).map(([id, unit, kind]) =>
+      channel(id, unit, kind),
+    ),
+    ...instrumentChannels(plant.parameters.vessel.kind).map(([id, unit, kind]) =>
+      channel(id, unit, kind),
+    ),
+    ...AFTER_VESSEL,
+    ...wiringChannels(plant),
   ];
+}
+
+/** What has volts and what conducts, thirty to a word, in the order of `describeWiring`. */
+function wiringChannels(plant: PlantState): ChannelInfo[] {
+  const { wires, elements } = describeWiring(plant.parameters);
+  const words = (name: string, bits: number) =>
+    Array.from({ length: Math.ceil(bits / BITS_A_WORD) }, (_, k) =>
+      channel(`wiring.${name}.${k}`, '1', 'word'),
+    );
+  return [...words('live', wires.length), ...words('made', elements.length)];
 }
 
 /** Places of the edges whose opening is recorded. */
@@ -101,6 +131,7 @@ export function writeFrame(
   moving: Int32Array,
 ): void {
   const { gas, air, furnace, flame, vessel } = plant;
+  const { analyser } = furnace;
   const { outputs } = field;
   let k = at;
   for (let i = 0; i < gas.pressureGaugePa.length; i++) {
@@ -135,19 +166,33 @@ export function writeFrame(
   frames[k++] = furnace.gasTemperatureK;
   frames[k++] = furnace.flueTemperatureK;
   frames[k++] = furnace.flueOxygen;
+  frames[k++] = furnace.flueCarbonDioxide;
+  frames[k++] = furnace.flueCarbonMonoxide;
+  frames[k++] = furnace.flueNitricOxide;
+  frames[k++] = analyser.oxygen;
+  frames[k++] = analyser.carbonDioxide;
+  frames[k++] = analyser.carbonMonoxide;
+  frames[k++] = analyser.nitricOxide;
+  frames[k++] = analyser.temperatureK;
+  frames[k++] = analyser.efficiencyNet;
+  frames[k++] = analyser.efficiencyGross;
   frames[k++] = flame.sparkW;
   frames[k++] = flame.pilotIntensity;
   frames[k++] = flame.mainIntensity;
   frames[k++] = flame.mainLift;
   frames[k++] = outputs.flameMicroamps;
   frames[k++] = furnace.puffPeakIndex;
-  frames[k++] = vessel.gaugePa;
-  frames[k++] = vessel.levelM;
-  frames[k++] = vessel.steamKgS;
+  k = writeVessel(frames, k, vessel);
+  k = writeInstruments(frames, k, vessel.parameters.kind, outputs);
   frames[k++] = plant.load;
   frames[k++] = outputs.firingRate;
   frames[k++] = logic.inputs;
   frames[k++] = logic.commands;
   frames[k++] = logic.step;
   frames[k++] = logic.target;
+  const { wiring } = field;
+  readWiringWords(wiring);
+  const { liveWords, madeWords } = wiring;
+  for (let i = 0; i < liveWords.length; i++) frames[k++] = liveWords[i] as number;
+  for (let i = 0; i < madeWords.length; i++) frames[k++] = madeWords[i] as number;
 }

@@ -27,5 +27,8 @@ export function gatherSlowReadings(plant: PlantState, readings: FieldReadings): 
   }
   readings.vesselPa = vessel.gaugePa;
   readings.vesselLevelM = vessel.levelM;
+  readings.vesselK = vessel.waterTemperatureK;
+  readings.returnK = vessel.returnTemperatureK;
+  readings.steamKgS = vessel.steamKgS;
   readings.furnaceK = furnace.gasTemperatureK;
 }

@@ -12,6 +12,8 @@ export interface InputReading {
   readonly sense: 'above' | 'below' | 'at' | 'made';
 }
 
+const ZERO_C = 273.15;
+
 const CONTACT_ONLY: InputReading = {
   channel: null,
   limit: null,
@@ -31,6 +33,15 @@ export function inputReadings(
     if (s === undefined) return CONTACT_ONLY;
     const sense = s.makesOn === 'rise' ? 'above' : 'below';
     return { channel, limit: s.makePa, unit: 'Pa', kind, sense };
+  };
+  /** A limit on the vessel, of pressure where it makes steam, of temperature where it does not. */
+  const onVessel = (feeds: 'callForHeat' | 'highLimitMade' | 'warmUpSatisfied'): InputReading => {
+    const s = field.temperatureSwitches.find((one) => one.feeds === feeds);
+    if (s === undefined) return pressure(feeds, 'vessel.pressure', 'vessel pressure');
+    const sense = s.makesOn === 'rise' ? 'above' : 'below';
+    const channel =
+      s.senses === 'return temperature' ? 'vessel.return-temperature' : 'vessel.temperature';
+    return { channel, limit: s.makeC + ZERO_C, unit: 'K', kind: 'temperature', sense };
   };
   const angle = (channel: string, limit: number): InputReading => ({
     channel,
@@ -63,7 +74,7 @@ export function inputReadings(
   const flameRelay = field.flameRelays[0];
   const interspace = 'gas.interspace.pressure';
   return {
-    callForHeat: pressure('callForHeat', 'vessel.pressure', 'vessel pressure'),
+    callForHeat: onVessel('callForHeat'),
     resetPressed: CONTACT_ONLY,
     emergencyStopClear: CONTACT_ONLY,
     supplyInBand: CONTACT_ONLY,
@@ -71,7 +82,7 @@ export function inputReadings(
     safetyRelayFeedback: CONTACT_ONLY,
     waterAboveFirst: level('first'),
     waterAboveSecond: level('second'),
-    highLimitMade: pressure('highLimitMade', 'vessel.pressure', 'vessel pressure'),
+    highLimitMade: onVessel('highLimitMade'),
     furnacePressureInBand: pressure('furnacePressureInBand', 'furnace.pressure', 'air pressure'),
     gasPressureAboveLow: pressure('gasPressureAboveLow', 'gas.regulated.pressure', 'gas pressure'),
     gasPressureBelowHigh: pressure(
@@ -126,6 +137,6 @@ export function inputReadings(
     },
     positionsOnCurve: CONTACT_ONLY,
     speedOnCurve: CONTACT_ONLY,
-    warmUpSatisfied: pressure('warmUpSatisfied', 'vessel.pressure', 'vessel pressure'),
+    warmUpSatisfied: onVessel('warmUpSatisfied'),
   };
 }

@@ -1,21 +1,19 @@
 /** Turns changed words into events: proofs made and lost, devices told to do something else. */
 import { COMMANDS, INPUTS, TARGETS, type TargetName } from '../../machines/burner/index.ts';
-import type { RunEvent } from './events.ts';
+import { note, type RunState } from './run-state.ts';
 import { DEVICE_WORDS, PROOF_WORDS } from './words.ts';
 
-type Note = (event: RunEvent) => void;
-
-export function noteInputs(note: Note, t: number, before: number, after: number): void {
+export function noteInputs(run: RunState, t: number, before: number, after: number): void {
   const changed = before ^ after;
   for (let bit = 0; bit < INPUTS.length; bit++) {
     if ((changed & (1 << bit)) === 0) continue;
     const what = PROOF_WORDS[INPUTS[bit] as (typeof INPUTS)[number]];
-    note({ t, type: (after & (1 << bit)) !== 0 ? 'proved' : 'lost', what });
+    note(run, { t, type: (after & (1 << bit)) !== 0 ? 'proved' : 'lost', what });
   }
 }
 
 export function noteCommands(
-  note: Note,
+  run: RunState,
   t: number,
   before: number,
   after: number,
@@ -27,9 +25,9 @@ export function noteCommands(
     if ((changed & (1 << bit)) === 0) continue;
     const words = DEVICE_WORDS[COMMANDS[bit] as (typeof COMMANDS)[number]];
     const to = (after & (1 << bit)) !== 0 ? words.on : words.off;
-    note({ t, type: 'command', device: words.device, to });
+    note(run, { t, type: 'command', device: words.device, to });
   }
   if (targetBefore !== targetAfter) {
-    note({ t, type: 'command', device: 'positions', to: TARGETS[targetAfter] as TargetName });
+    note(run, { t, type: 'command', device: 'positions', to: TARGETS[targetAfter] as TargetName });
   }
 }

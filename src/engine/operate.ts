@@ -1,5 +1,5 @@
 /** What an action of the log does to panel, cocks, load and faults. */
-import { type FaultSubject, findFault } from '../faults/index.ts';
+import { type FaultSubject, findFault, type UndoingAct } from '../faults/index.ts';
 import type { Panel } from '../field/index.ts';
 import type { Action } from './actions.ts';
 import type { PlantState } from './plant-state.ts';
@@ -23,7 +23,7 @@ export function operate(on: Operated, action: Action): boolean {
       return false;
     case 'reset-limits':
       panel.limitResetPressed = action.pressed;
-      return false;
+      return action.pressed && undo(faults, 'reset-limits');
     case 'emergency-stop':
       panel.emergencyStopPressed = action.pressed;
       return false;
@@ -33,15 +33,19 @@ export function operate(on: Operated, action: Action): boolean {
     case 'second-setpoint':
       panel.secondSetpoint = action.on;
       return false;
+    case 'remote-enable':
+      panel.remoteEnable = action.on;
+      return false;
     case 'firing':
       panel.firingMode = action.mode;
       panel.handRate = action.rate;
-      return false;
+      return undo(faults, 'firing');
     case 'set-load':
       plant.load = action.load;
       return false;
     case 'turn-cock':
-      turnCock(faults, action.cock, action.opening);
+      setOpening(faults.sound, action.cock, action.opening);
+      if (!undo(faults, 'turn-cock')) rewriteLive(faults);
       return true;
     case 'insert-fault':
       insertFault(faults, action.fault, action.severity);
@@ -51,12 +55,13 @@ export function operate(on: Operated, action: Action): boolean {
   }
 }
 
-/** A hand on the cock undoes whatever an earlier hand left. */
-function turnCock(faults: StandingFaults, id: string, opening: number): void {
-  setOpening(faults.sound, id, opening);
-  const left = faults.standing.filter((one) => findFault(one.fault)?.undoneBy !== 'turn-cock');
+/** A hand on a thing undoes whatever an earlier hand left there. True when something was undone. */
+function undo(faults: StandingFaults, act: UndoingAct): boolean {
+  const left = faults.standing.filter((one) => findFault(one.fault)?.undoneBy !== act);
+  if (left.length === faults.standing.length) return false;
   faults.standing.splice(0, faults.standing.length, ...left);
   rewriteLive(faults);
+  return true;
 }
 
 function setOpening(subject: FaultSubject, id: string, opening: number): void {

@@ -10,6 +10,7 @@ import type { FaultSubject } from '../faults/index.ts';
 import type { FieldOutputs } from '../field/index.ts';
 import { createRandom } from '../numeric/index.ts';
 import {
+  AIR_MOLAR_MASS,
   type AirPathState,
   type AirSurroundings,
   type AmbientState,
@@ -35,9 +36,11 @@ import {
   type FurnaceState,
   prepareFurnace,
   putBy,
+  stepAnalyser,
   stepFurnace,
 } from '../plant/furnace/index.ts';
 import {
+  airShareOf,
   createGasTrain,
   describeMixture,
   energise,
@@ -50,7 +53,8 @@ import {
   createVessel,
   prepareVessel,
   settleVessel,
-  stepDrum,
+  stepVessel,
+  type VesselFeed,
   type VesselState,
 } from '../plant/vessel/index.ts';
 
@@ -62,6 +66,7 @@ export interface PlantState {
   readonly furnace: FurnaceState;
   readonly flame: FlameState;
   readonly vessel: VesselState;
+  readonly vesselFeed: VesselFeed;
   readonly fuel: FuelProperties;
   readonly places: GasPlaces;
   readonly airAround: AirSurroundings;
@@ -69,7 +74,7 @@ export interface PlantState {
   readonly furnaceFeed: FurnaceFeed;
   /** Share of rated steam or heat taken. */
   load: number;
-  /** Heat gathered for the drum, which moves every tenth step. */
+  /** Of all heat the furnace gave to water, what the vessel has had; it moves every tenth step. */
   heatToDrumJ: number;
   drumS: number;
   drumSteps: number;
@@ -96,6 +101,8 @@ export interface GasPlaces {
 
 export interface StartCondition {
   readonly vesselGaugePa: number;
+  /** Colder than boiling, or of a heating system; left out or null as `settleVessel` says. */
+  readonly waterTemperatureK?: number | null;
   readonly levelM: number;
   readonly load: number;
 }
@@ -110,7 +117,11 @@ export function createPlant(
   const fuel = describeFuel(describeMixture(parameters.gasTrain.mixture));
   const gas = createGasTrain(parameters.gasTrain, ambient.pressurePa);
   const vessel = createVessel(parameters.vessel, ambient);
-  settleVessel(vessel, start.vesselGaugePa, start.levelM);
+  settleVessel(vessel, {
+    gaugePa: start.vesselGaugePa,
+    levelM: start.levelM,
+    waterTemperatureK: start.waterTemperatureK ?? null,
+  });
   return {
     parameters,
     ambient,
@@ -125,6 +136,7 @@ export function createPlant(
       createRandom(seed, 'plant.flame'),
     ),
     vessel,
+    vesselFeed: { heatW: 0, load: 0, feedDemand: 0, pumpFed: false },
     fuel,
     places: findPlaces(gas, parameters),
     airAround: {
@@ -146,7 +158,15 @@ export function createPlant(
       wallIgnitionK: 0,
       flash: 0,
     },
-    furnaceFeed: { airKgS: 0, gasKgS: 0, burntKgS: 0, igniter: 0, waterTemperatureK: 0 },
+    furnaceFeed: {
+      airKgS: 0,
+      gasKgS: 0,
+      burntKgS: 0,
+      igniter: 0,
+      waterTemperatureK: 0,
+      headDifferentialPa: 0,
+      diffuserShift: 0,
+    },
     load: start.load,
     heatToDrumJ: 0,
     drumS: 0,
@@ -191,10 +211,21 @@ export function stepPlant(plant: PlantState, driven: FieldOutputs, stepS: number
   stepGasTrain(gas, air.furnaceGaugePa, plant.ambient.pressurePa, stepS);
 
   const flow = gas.flowKgS;
-  const pilotGas = places.pilotNozzle < 0 ? 0 : (flow[places.pilotNozzle] as number);
+  let pilotGas = places.pilotNozzle < 0 ? 0 : (flow[places.pilotNozzle] as number);
   let mainGas = 0;
   const { mainNozzles } = places;
   for (let i = 0; i < mainNozzles.length; i++) mainGas += flow[mainNozzles[i] as number] as number;
+  let airWithGas = 0;
+  if (gas.air.present) {
+    const all = pilotGas + mainGas;
+    if (pilotGas > 0) pilotGas *= 1 - airShareOf(gas, places.pilotNozzle);
+    mainGas = 0;
+    for (let i = 0; i < mainNozzles.length; i++) {
+      const e = mainNozzles[i] as number;
+      mainGas += (flow[e] as number) * (1 - airShareOf(gas, e));
+    }
+    airWithGas = ((all - pilotGas - mainGas) * AIR_MOLAR_MASS) / gas.gas.molarMassKgMol;
+  }
   const allGas = Math.max(pilotGas, 0) + Math.max(mainGas, 0);
 
   const { airAround, flameFeed, furnaceFeed } = plant;
@@ -221,20 +252,28 @@ export function stepPlant(plant: PlantState, driven: FieldOutputs, stepS: number
     stepFlame(flame, flameFeed, stepS);
   }
 
-  if (!dark || !putBy(furnace, air.airFlowKgS, allGas, stepS)) {
-    furnaceFeed.airKgS = air.airFlowKgS;
+  const allAir = air.airFlowKgS + Math.max(0, airWithGas);
+  if (!dark || !putBy(furnace, allAir, allGas, stepS)) {
+    furnaceFeed.airKgS = allAir;
     furnaceFeed.gasKgS = allGas;
     furnaceFeed.burntKgS = flame.burntKgS;
     furnaceFeed.igniter = flame.igniter;
     furnaceFeed.waterTemperatureK = vessel.waterTemperatureK;
+    furnaceFeed.headDifferentialPa = air.headDifferentialPa;
+    furnaceFeed.diffuserShift = flame.parameters.diffuserShift;
     stepFurnace(furnace, furnaceFeed, stepS);
   }
-  plant.heatToDrumJ += furnace.heatToWaterW * stepS;
   plant.drumS += stepS;
   plant.drumSteps += 1;
   if (plant.drumSteps >= DRUM_STEPS) {
-    stepDrum(vessel, plant.heatToDrumJ / plant.drumS, plant.load, plant.drumS);
-    plant.heatToDrumJ = 0;
+    const { vesselFeed } = plant;
+    vesselFeed.heatW = (furnace.totals.waterJ - plant.heatToDrumJ) / plant.drumS;
+    vesselFeed.load = plant.load;
+    vesselFeed.feedDemand = driven.feedDemand;
+    vesselFeed.pumpFed = driven.feedPump;
+    stepVessel(vessel, vesselFeed, plant.drumS);
+    stepAnalyser(furnace, plant.drumS);
+    plant.heatToDrumJ = furnace.totals.waterJ;
     plant.drumS = 0;
     plant.drumSteps = 0;
   }

@@ -11,8 +11,12 @@ export interface LoadPoint {
 /** How the plant stands when the run begins: a hot vessel at rest, air in the furnace. */
 export interface InitialCondition {
   readonly vesselGaugePa: number;
+  /** Left out or null: boiling at that pressure, or a heating system at its rated temperature. */
+  readonly waterTemperatureK?: number | null;
   readonly levelM: number;
   readonly load: number;
+  /** Time of day, 0 to 24, for the plant's clocks; left out: eight in the morning. */
+  readonly hour?: number;
 }
 
 /** Everything that makes a run, as plain data. */

@@ -36,5 +36,6 @@ export const UNITS = [
   'mm',
   'dm³/h',
   'ppm',
+  'pF/m',
 ] as const;
 export type Unit = (typeof UNITS)[number];

@@ -1,7 +1,7 @@
 import type { RandomState } from '../../numeric/index.ts';
 import { flag, number, type ParameterTable, type Values } from '../../quantity/index.ts';
 import type { AmbientState } from '../air/index.ts';
-import type { FuelProperties } from '../furnace/index.ts';
+import { type FuelProperties, METHANE } from '../furnace/index.ts';
 import { burningVelocityTable } from './burning-velocity.ts';
 import { gapTransfer, type IgnitionParameters, jumpShare } from './spark.ts';
 
@@ -18,7 +18,13 @@ export const flameParameters = {
   pilotAirShare: number('1', 0, 0.3, 'share of the burner air that flows past the pilot', 0.045),
   pilotLeakInKgS: number('kg/s', 0, 0.5, 'air that leaks into the pilot and leans it', 0),
   pilotShelter: number('1', 0.02, 1, 'gas velocity at the pilot over that in the head', 0.3),
-  pilotAnchorMS: number('m/s', 0.2, 60, 'velocity at which the best pilot mixture blows off', 12),
+  pilotAnchorMS: number(
+    'm/s',
+    0.2,
+    60,
+    'velocity at which the best pilot mixture of methane blows off',
+    12,
+  ),
   pilotReach: number('1', 0, 1, 'share of the pilot flame that meets the main gas', 1),
   ratedMainKgS: number('kg/s', 1e-4, 5, 'main gas at full fire'),
   headAreaM2: number('m²', 0.001, 5, 'free area of the burner head'),
@@ -29,7 +35,13 @@ export const flameParameters = {
     'mixture where the main flame anchors over that of the whole burner',
     1.2,
   ),
-  anchorMS: number('m/s', 1, 300, 'velocity at which the best main mixture blows off', 90),
+  anchorMS: number(
+    'm/s',
+    1,
+    300,
+    'velocity at which the best main mixture of methane blows off',
+    90,
+  ),
   diffuserShift: number('1', 0, 1, 'how far the diffuser has slipped from its place', 0),
   pilotSupport: number('1', 0, 5, 'stability that a whole pilot adds to the main flame', 1.5),
   lightAroundS: number('s', 0.05, 5, 'time of the flame to cross and circle the head', 0.45),
@@ -79,13 +91,16 @@ export interface FlameState {
   headVelocityMS: number;
   glow: number;
   chance: number;
-  chanceCount: number;
+  /** Until it is drawn anew. */
+  chanceLeftS: number;
   burningVelocity: Float64Array;
   gapTransfer: number;
   jumpShare: number;
   electrodeCapture: number;
   velocityPerFlow: number;
+  /** For this fuel: chemical time goes with the square of its burning velocity. */
   mainAnchorMS: number;
+  pilotAnchorMS: number;
 }
 
 export function createFlame(
@@ -125,13 +140,14 @@ export function createFlame(
     headVelocityMS: 0,
     glow: 0,
     chance: 1,
-    chanceCount: 0,
+    chanceLeftS: 0,
     burningVelocity: new Float64Array(0),
     gapTransfer: 0,
     jumpShare: 0,
     electrodeCapture: 0,
     velocityPerFlow: 0,
     mainAnchorMS: 0,
+    pilotAnchorMS: 0,
   };
   prepareFlame(state);
   return state;
@@ -147,5 +163,7 @@ export function prepareFlame(state: FlameState): void {
   state.electrodeCapture = near * near;
   state.velocityPerFlow = 1 / (state.ambient.densityKgM3 * p.headAreaM2);
   const seated = 1 - p.diffuserShift;
-  state.mainAnchorMS = p.anchorMS * seated * seated;
+  const speed = state.fuel.burningVelocityMS / METHANE.burningVelocityMS;
+  state.mainAnchorMS = p.anchorMS * seated * seated * speed * speed;
+  state.pilotAnchorMS = p.pilotAnchorMS * speed * speed;
 }

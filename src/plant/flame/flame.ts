@@ -6,8 +6,10 @@ import { stepKernel } from './spark.ts';
 /** Less than this is the leak of sound seats, which burns nowhere. */
 export const NO_GAS_KGS = 1e-7;
 const NO_SPARK_W = 0.01;
-/** The chance in a kernel's growth is drawn anew after so many steps. */
-const CHANCE_STEPS = 5;
+/** The chance in a kernel's growth is drawn anew after this time. */
+const CHANCE_S = 0.05;
+/** Steps do not sum to it to the last bit. */
+const ROUNDING_S = 1e-9;
 const PILOT_GROWS_S = 0.15;
 const MAIN_GROWS_S = 0.25;
 /** A flame without gas that could burn is gone within 0.2 s. */
@@ -101,7 +103,7 @@ export function stepFlame(state: FlameState, feed: FlameFeed, stepS: number): vo
     const equivalence = needed / drawn;
     state.pilotEquivalence = Math.min(equivalence, RICHEST);
     pilotSpeed = readBurningVelocity(state.burningVelocity, equivalence);
-    state.pilotStability = (p.pilotAnchorMS * pilotSpeed * pilotSpeed) / pilotVelocity;
+    state.pilotStability = (state.pilotAnchorMS * pilotSpeed * pilotSpeed) / pilotVelocity;
   } else {
     state.pilotEquivalence = 0;
     state.pilotStability = 0;
@@ -168,9 +170,9 @@ function stepKindling(state: FlameState, flash: number, stepS: number): void {
     return;
   }
 
-  state.chanceCount -= 1;
-  if (state.chanceCount <= 0) {
-    state.chanceCount = CHANCE_STEPS;
+  state.chanceLeftS -= stepS;
+  if (state.chanceLeftS < ROUNDING_S) {
+    state.chanceLeftS = CHANCE_S;
     state.chance = 1 + ignition.scatter * (2 * nextUniform(state.random) - 1);
   }
   const chance = state.chance;

@@ -1,3 +1,4 @@
+import { createAirInLine } from './air-in-line.ts';
 import { lineariseAll } from './balance.ts';
 import { describeMixture, REFERENCE_PRESSURE_PA } from './mixture.ts';
 import { prepareNozzle } from './nozzle.ts';
@@ -63,6 +64,7 @@ export function createGasTrain(
     stem: column(),
     bladeDeg: column(),
     gas,
+    air: createAirInLine(nodeIds, from, to, points.length),
     nodeCount,
     edgeCount,
     from,

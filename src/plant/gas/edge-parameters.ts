@@ -33,6 +33,13 @@ export const regulatorParameters = {
     0,
   ),
   lagS: number('s', 0, 10, 'each of the two lags of the diaphragm, breather clear', 0.003),
+  strokeS: number(
+    's',
+    0.001,
+    60,
+    'time in which the air of a whole stroke leaves by the clear breather',
+    0.06,
+  ),
   breatherBlockedFraction: number('1', 0, 0.999, 'share of the breather that is closed', 0),
   diaphragmVolumeDm3: number('dm³', 0, 10, 'gas moved by the diaphragm over the full stroke', 0.5),
   seatLeakDm3H: number('dm³/h', 0, 100000, LEAK_DOC, 0.1),

@@ -1,3 +1,4 @@
+export { airShareOf } from './air-in-line.ts';
 export { createGasTrain } from './create.ts';
 export {
   cockParameters,

@@ -1,4 +1,5 @@
 import { createMonotoneTable, readTable } from '../../numeric/index.ts';
+import { putAirIn } from './air-in-line.ts';
 import { lineariseAll } from './balance.ts';
 import { setConductance } from './coast.ts';
 import type { ControlParameters } from './edge-parameters.ts';
@@ -79,6 +80,7 @@ export function prepareGasTrain(train: GasTrain): void {
   const service = ratedFlowKgS / nozzleFlow(nozzle, 1, mainPa, mainPa - ratedDropPa);
   train.stem[train.edgeCount - 1] = 1;
   setConductance(train, train.edgeCount - 1, service);
+  putAirIn(train);
   lineariseAll(train);
   train.solveS = NaN;
   train.disturbed = true;

@@ -11,10 +11,13 @@ const CORNER_STROKE = 0.02;
  *   τ = lag / (1 − blocked share of the breather)
  * - force balance: y aims at (setpoint − s₂) / droop; friction holds y while it is within
  *   ±friction / droop of that; y is held between seat pressed tight and full stroke
+ * - y moves no faster than the air behind the diaphragm leaves by the breather:
+ *   |y'| ≤ (1 − blocked share) / (time of a whole stroke)
  * - area: in proportion to y, with a soft seat: a parabola from y = −lock-up / droop (pressed tight)
  *   to y = +lock-up / droop; plus the seat leak
  * - a moving diaphragm pushes gas into the outlet: ρ·V_d·y'. This is what damps a regulator that
- *   feeds a shut pipe; two long lags undo it and the regulator hunts.
+ *   feeds a shut pipe. A blocked breather undoes it: two long lags and a slow stroke swing round the
+ *   setpoint at part load, and let the outlet climb when a valve shuts faster than the stroke.
  * So droop, lock-up, creep, stickiness and hunting come from the numbers.
  * Valid for: direct-acting regulators at low and medium pressure.
  * Left out: inlet pressure on an unbalanced plug, spring mass, change of ρ in the displaced volume,
@@ -31,6 +34,8 @@ export interface RegulatorBank {
   readonly friction: Float64Array;
   readonly lowest: Float64Array;
   readonly lagS: Float64Array;
+  /** Fastest stroke, 1/s: the air behind the diaphragm must leave by the breather. */
+  readonly speed: Float64Array;
   /** kg pushed into the outlet by a whole opening stroke. */
   readonly displacedKg: Float64Array;
   readonly fullConductance: Float64Array;
@@ -43,8 +48,9 @@ export interface RegulatorBank {
   readonly booked: Float64Array;
   /** Change of the four state columns in one step of the last solve, side by side. */
   readonly pace: Float64Array;
-  /** Of the step size: share of each lag passed. */
+  /** Of the step size: share of each lag passed, farthest move of the stroke. */
   readonly share: Float64Array;
+  readonly farthest: Float64Array;
   /** Of the solve: stroke, its fall per Pa of outlet pressure, rise of conductance per stroke. */
   readonly aim: Float64Array;
   readonly slope: Float64Array;
@@ -61,6 +67,7 @@ export function createRegulatorBank(edges: readonly number[]): RegulatorBank {
     friction: column(),
     lowest: column(),
     lagS: column(),
+    speed: column(),
     displacedKg: column(),
     fullConductance: column(),
     leakConductance: column(),
@@ -70,6 +77,7 @@ export function createRegulatorBank(edges: readonly number[]): RegulatorBank {
     booked: column(),
     pace: new Float64Array(4 * edges.length),
     share: column(),
+    farthest: column(),
     aim: column(),
     slope: column(),
     gain: column(),
@@ -88,7 +96,9 @@ export function prepareRegulator(
   bank.perDroop[k] = 1 / p.droopPa;
   bank.friction[k] = p.frictionPa / p.droopPa;
   bank.lowest[k] = -p.lockUpPa / p.droopPa;
-  bank.lagS[k] = p.lagS / (1 - p.breatherBlockedFraction);
+  const open = 1 - p.breatherBlockedFraction;
+  bank.lagS[k] = p.lagS / open;
+  bank.speed[k] = open / p.strokeS;
   bank.displacedKg[k] = (outletDensityKgM3 * p.diaphragmVolumeDm3) / 1000;
   bank.fullConductance[k] = fullConductance;
   bank.leakConductance[k] = leakConductance;
@@ -105,7 +115,10 @@ export function settleRegulator(bank: RegulatorBank, k: number, outletGaugePa: n
 }
 
 export function setRegulatorStep(bank: RegulatorBank, stepS: number): void {
-  for (let k = 0; k < bank.count; k++) bank.share[k] = stepS / ((bank.lagS[k] as number) + stepS);
+  for (let k = 0; k < bank.count; k++) {
+    bank.share[k] = stepS / ((bank.lagS[k] as number) + stepS);
+    bank.farthest[k] = (bank.speed[k] as number) * stepS;
+  }
 }
 
 /** Aims regulator k at an outlet pressure at the end of the step: stroke and slopes. */
@@ -119,10 +132,14 @@ export function aimRegulator(bank: RegulatorBank, k: number, outletGaugePa: numb
   const lowest = bank.lowest[k] as number;
   const before = bank.stroke[k] as number;
   const away = ((bank.setPa[k] as number) - sensed) * perDroop - before;
+  const move = rampOver(away - friction, CORNER_STROKE) - rampOver(-away - friction, CORNER_STROKE);
+  const farthest = bank.farthest[k] as number;
+  const corner = Math.min(CORNER_STROKE, 0.5 * farthest);
   const free =
-    before + rampOver(away - friction, CORNER_STROKE) - rampOver(-away - friction, CORNER_STROKE);
+    before + move - rampOver(move - farthest, corner) + rampOver(-move - farthest, corner);
   const moving =
-    rampSlope(away - friction, CORNER_STROKE) + rampSlope(-away - friction, CORNER_STROKE);
+    (rampSlope(away - friction, CORNER_STROKE) + rampSlope(-away - friction, CORNER_STROKE)) *
+    (1 - rampSlope(move - farthest, corner) - rampSlope(-move - farthest, corner));
   const stroke =
     lowest + rampOver(free - lowest, CORNER_STROKE) - rampOver(free - 1, CORNER_STROKE);
   const within = rampSlope(free - lowest, CORNER_STROKE) - rampSlope(free - 1, CORNER_STROKE);

@@ -1,3 +1,4 @@
+import { carryAir } from './air-in-line.ts';
 import {
   assemble,
   displaceGas,
@@ -37,7 +38,8 @@ const TRY_AGAIN_STEPS = 20;
  * linearisation is solved again by Newton's method. The flow reported is the one in the balance, so
  * mass closes to rounding. When nothing moves, one solve serves several steps (coast.ts).
  * Left out: inertia and pressure waves in the pipes, heat exchange, composition (gas that flows back
- * from the furnace counts as fuel gas).
+ * from the furnace counts as fuel gas; air left in the line flows as gas
+ * does, see air-in-line.ts).
  *
  * @param furnaceGaugePa pressure at the burner, Pa gauge
  */
@@ -48,6 +50,11 @@ export function stepGasTrain(
   stepS: number,
 ): void {
   if (train.valvesMoving) moveValves(train, stepS);
+  balance(train, furnaceGaugePa, ambientPa, stepS);
+  if (train.air.present) carryAir(train, stepS);
+}
+
+function balance(train: GasTrain, furnaceGaugePa: number, ambientPa: number, stepS: number): void {
   if (train.coastLeft > 0 && mayCoast(train, furnaceGaugePa, ambientPa, stepS)) {
     coast(train, ambientPa);
     return;

@@ -13,6 +13,7 @@ export const gasSupplyParameters = {
   ratedFlowKgS: number('kg/s', 1e-5, 100, 'flow at which the pressure loss is stated'),
   ratedDropPa: number('Pa', 1, 500000, 'pressure loss from the main to the train at rated flow'),
   volumeDm3: number('dm³', 0.01, 100000, 'gas volume of the service pipe', 40),
+  airDm3: number('dm³', 0, 100000, 'air that work on the train has left behind its first cock', 0),
 } as const satisfies ParameterTable;
 
 export const gasTrainNumbers = {

@@ -1,4 +1,5 @@
 import type { CurveTable } from '../../numeric/index.ts';
+import type { AirInLine } from './air-in-line.ts';
 import type { MixtureProperties } from './mixture.ts';
 import type { NozzleCurve, UnitFlow } from './nozzle.ts';
 import type { RegulatorBank } from './regulator.ts';
@@ -28,6 +29,7 @@ export interface GasTrain {
   readonly stem: Float64Array;
   readonly bladeDeg: Float64Array;
   gas: MixtureProperties;
+  readonly air: AirInLine;
 
   readonly nodeCount: number;
   readonly edgeCount: number;

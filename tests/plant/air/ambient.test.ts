@@ -28,3 +28,13 @@ it('a change of season reaches the shared state', () => {
   // Density goes with 1/T: 303.15 / 263.15.
   expect(ambient.densityKgM3 / summer).toBeCloseTo(303.15 / 263.15, 12);
 });
+
+it('damp air is lighter, and so is air of a low barometer', () => {
+  const density = (weatherPa: number, relativeHumidity: number) =>
+    createAmbient({ altitudeM: 0, temperatureC: 30, weatherPa, relativeHumidity }).densityKgM3;
+  const dry = density(0, 0);
+  // Saturated vapour of 30 °C is 4247 Pa (steam tables), and weighs 0.622 of the air it displaces.
+  const vapour = 1 - (4247 / 101325) * (1 - 0.622);
+  expect(Math.abs(density(0, 1) / dry / vapour - 1)).toBeLessThan(1e-4);
+  expect(density(-2000, 0) / dry).toBeCloseTo(99325 / 101325, 12);
+});

@@ -1,5 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { prepareFlame } from '../../../src/plant/flame/index.ts';
 import { METHANE } from '../../../src/plant/furnace/index.ts';
 import { dairyFlame, feed, LIGHT_OFF, lightMain, lightPilot, STEP_S } from './dairy-flame.ts';
 
@@ -20,6 +21,22 @@ describe('a flame that burns', () => {
       expect(state.mainLift).toBe(0);
     }
     expect(state.mainIntensity).toBeCloseTo(1, 5);
+  });
+
+  it('lifts off where the gas burns slower than methane, and sits firmer with hydrogen in it', () => {
+    const state = lightMain(dairyFlame());
+    feed(state, 5, { main: 0.12, air: 2.402 });
+    const methane = state.mainStability;
+    state.fuel.burningVelocityMS = 0.5 * METHANE.burningVelocityMS;
+    prepareFlame(state);
+    feed(state, 5, { main: 0.12, air: 2.402 });
+    expect(state.mainLit).toBe(false);
+    const blend = lightMain(dairyFlame());
+    blend.fuel.burningVelocityMS = 1.2 * METHANE.burningVelocityMS;
+    prepareFlame(blend);
+    feed(blend, 5, { main: 0.12, air: 2.402 });
+    // Chemical time goes with the square of the burning velocity.
+    expect(blend.mainStability / methane).toBeCloseTo(1.44, 6);
   });
 
   it('is gone within 0.2 s of its gas', () => {

@@ -73,6 +73,7 @@ export function regulator(
     lockUpPa: 200,
     frictionPa: 0,
     lagS: 0.003,
+    strokeS: 0.06,
     breatherBlockedFraction: 0,
     diaphragmVolumeDm3: 0.5,
     seatLeakDm3H: 0.1,
@@ -96,7 +97,13 @@ export function largeTrain(): GasTrainParameters {
   return {
     mixture: { ...METHANE },
     temperatureK: 288.15,
-    supply: { pressureGaugePa: 20000, ratedFlowKgS: 0.12, ratedDropPa: 1000, volumeDm3: 40 },
+    supply: {
+      pressureGaugePa: 20000,
+      ratedFlowKgS: 0.12,
+      ratedDropPa: 1000,
+      volumeDm3: 40,
+      airDm3: 0,
+    },
     nodes: [
       { id: 'inlet', volumeDm3: 8, startGaugePa: 20000 },
       { id: 'regulated', volumeDm3: 15, startGaugePa: 10100 },
@@ -129,7 +136,13 @@ export function smallTrain(): GasTrainParameters {
   return {
     mixture: { ...METHANE },
     temperatureK: 288.15,
-    supply: { pressureGaugePa: 5000, ratedFlowKgS: 0.008, ratedDropPa: 200, volumeDm3: 10 },
+    supply: {
+      pressureGaugePa: 5000,
+      ratedFlowKgS: 0.008,
+      ratedDropPa: 200,
+      volumeDm3: 10,
+      airDm3: 0,
+    },
     nodes: [
       { id: 'regulated', volumeDm3: 3, startGaugePa: 2000 },
       { id: 'interspace', volumeDm3: 2, startGaugePa: 0 },
@@ -183,7 +196,7 @@ export function leakingVolume(volumeDm3: number, areaM2: number, startGaugePa: n
   return createGasTrain({
     mixture: { ...METHANE },
     temperatureK: 288.15,
-    supply: { pressureGaugePa: 0, ratedFlowKgS: 0.1, ratedDropPa: 100, volumeDm3: 1 },
+    supply: { pressureGaugePa: 0, ratedFlowKgS: 0.1, ratedDropPa: 100, volumeDm3: 1, airDm3: 0 },
     nodes: [{ id: 'volume', volumeDm3, startGaugePa }],
     edges: [orifice({ id: 'leak', from: 'volume', to: 'atmosphere' }, areaM2)],
   });
