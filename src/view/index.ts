@@ -2,6 +2,14 @@ export type { Channel } from './channels.ts';
 export { createStartChart } from './chart/index.ts';
 export { type Lane, lanesOf } from './chart/lanes.ts';
 export type { StartChart, StartChartOptions } from './chart/types.ts';
+export type { RungText } from './ladder/rung-words.ts';
+export type {
+  Ladder,
+  LadderElement,
+  LadderOptions,
+  LadderStep,
+  LadderWiring,
+} from './ladder/types.ts';
 export type { Message, MessageParams, Reading } from './message.ts';
 export type { Theme } from './palette.ts';
 export { siReading } from './reading.ts';
@@ -15,6 +23,11 @@ export type { Vocabulary } from './vocabulary.ts';
 /** The drawing brings Pixi with it: fetched when it is wanted. */
 export function loadSchematic() {
   return import('./schematic/index.ts');
+}
+
+/** The ladder, drawn and in words, is fetched when its tab is opened. */
+export function loadLadder() {
+  return import('./ladder/index.ts');
 }
 
 /** The trends drawer brings uPlot with it. */

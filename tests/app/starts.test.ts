@@ -3,6 +3,7 @@ import {
   blindStart,
   countBlind,
   scattered,
+  startsByPlant,
   startsOfLibrary,
 } from '../../src/app/library/starts.ts';
 
@@ -12,6 +13,23 @@ describe('starts to choose from', () => {
     expect(healthy[0]?.id).toBe('healthy-start');
     expect(troubled.map(({ id }) => id)).toContain('jammed-damper');
     expect(troubled.map(({ id }) => id)).not.toContain('start-and-stop');
+  });
+
+  it('groups every start under its plant, each plant beginning with one that has nothing wrong', () => {
+    const plants = startsByPlant();
+    const { healthy, troubled } = startsOfLibrary();
+    const grouped = plants.flatMap((plant) => [...plant.healthy, ...plant.troubled]);
+    expect(grouped.map(({ id }) => id).sort()).toEqual(
+      [...healthy, ...troubled].map(({ id }) => id).sort(),
+    );
+    for (const plant of plants) {
+      expect([plant.plant, plant.healthy[0]?.id]).toEqual([
+        plant.plant,
+        expect.stringMatching(/healthy-start$/),
+      ]);
+      expect(plant.healthy[0]?.teaches.length).toBeGreaterThan(10);
+    }
+    expect(plants[0]?.healthy[0]?.id).toBe('healthy-start');
   });
 
   it('draws each troubled start by exactly one number', () => {

@@ -7,7 +7,7 @@ const edge = (
   to: string,
 ) => ({ id, kind, from, to });
 
-/** The shapes of the three plants: everything, no drive, no vent and no pilot. */
+/** The shapes of the three plants: everything; no drive, open vent; one servo, no vent, no pilot. */
 export const dairy: SchematicPlant = {
   id: 'dairy',
   title: 'Dairy, boiler 2',
@@ -39,6 +39,7 @@ export const dairy: SchematicPlant = {
   hasVariableSpeedFan: true,
   hasPilot: true,
   hasProofOfClosure: true,
+  hasValveProving: true,
   vesselKind: 'water-tube',
   sensorKind: 'IR',
 };
@@ -46,9 +47,18 @@ export const dairy: SchematicPlant = {
 export const fireTube: SchematicPlant = {
   ...dairy,
   id: 'fire-tube',
+  gasTrain: {
+    nodes: dairy.gasTrain.nodes,
+    edges: dairy.gasTrain.edges.map((each) =>
+      each.id === 'vent-valve' ? { ...each, normallyOpen: true } : each,
+    ),
+  },
   hasVariableSpeedFan: false,
+  hasBelt: true,
+  hasValveProving: false,
   hasProofOfClosure: false,
   vesselKind: 'fire-tube',
+  sensorKind: 'UV',
 };
 
 export const hotWater: SchematicPlant = {
@@ -60,5 +70,7 @@ export const hotWater: SchematicPlant = {
   },
   hasVariableSpeedFan: false,
   hasPilot: false,
+  hasOneServo: true,
   vesselKind: 'hot water',
+  sensorKind: 'ionisation',
 };

@@ -7,6 +7,7 @@ export interface ControlsAt {
   readonly supply: boolean;
   readonly limitResetPressed: boolean;
   readonly secondSetpoint: boolean;
+  readonly remoteEnable: boolean;
   readonly firing: { readonly mode: 'automatic' | 'hand' | 'low fire'; readonly rate: number };
   readonly standingFaults: readonly { readonly fault: string; readonly severity: number }[];
 }
@@ -18,6 +19,7 @@ const AT_REST: ControlsAt = {
   supply: true,
   limitResetPressed: false,
   secondSetpoint: false,
+  remoteEnable: true,
   firing: { mode: 'automatic', rate: 0 },
   standingFaults: [],
 };
@@ -54,6 +56,8 @@ function after(at: ControlsAt, { action }: Extract<HistoryEvent, { type: 'action
       return { ...at, limitResetPressed: action.pressed };
     case 'second-setpoint':
       return { ...at, secondSetpoint: action.on };
+    case 'remote-enable':
+      return { ...at, remoteEnable: action.on };
     case 'insert-fault':
       return withFault(at, action.fault, action.severity);
     case 'clear-fault':

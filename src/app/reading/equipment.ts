@@ -27,44 +27,18 @@ export function equipmentOf(facts: Facts): EquipmentGroup[] {
     { title: say('app.list.fuel-train'), items: [...gasItems(facts, visible)] },
     { title: say('app.list.air-path'), items: plainItems(facts, visible, AIR) },
     { title: say('app.list.flame'), items: plainItems(facts, visible, FLAME) },
+    { title: say('app.list.flue'), items: plainItems(facts, visible, FLUE) },
     { title: say('app.list.vessel'), items: plainItems(facts, visible, VESSEL) },
     { title: say('app.list.proofs'), items: proofItems(facts) },
   ];
   return groups.filter(({ items }) => items.length > 0);
 }
 
-const AIR = [
-  'fan.speed',
-  'fan.frequency',
-  'fan.current',
-  'damper.target',
-  'damper.feedback',
-  'damper.blade',
-  'air.flow',
-  'air.windbox.pressure',
-  'air.head.differential',
-] as const;
-const FLAME = [
-  'spark.power',
-  'pilot.intensity',
-  'main.intensity',
-  'flame.signal',
-  'furnace.air-changes',
-  'furnace.pressure',
-  'furnace.temperature',
-  'flue.temperature',
-  'flue.oxygen',
-] as const;
-const VESSEL = [
-  'vessel.pressure',
-  'vessel.level',
-  'vessel.steam',
-  'vessel.load',
-  'firing.rate',
-  'fuel-valve.target',
-  'fuel-valve.feedback',
-  'fuel-valve.blade',
-] as const;
+/** Groups by where a channel's name begins; what is packed into words is in none. */
+const AIR = ['fan', 'damper', 'air'];
+const FLAME = ['spark', 'pilot', 'main', 'flame', 'furnace'];
+const FLUE = ['flue', 'stack', 'analyser', 'efficiency'];
+const VESSEL = ['vessel', 'firing', 'fuel-valve'];
 
 /** Points of the train from the supply on, then what stands between them. */
 function* gasItems(facts: Facts, visible: Visible): Generator<EquipmentItem> {
@@ -88,27 +62,27 @@ function* gasItems(facts: Facts, visible: Visible): Generator<EquipmentItem> {
 function plainItems(
   facts: Facts,
   visible: Visible,
-  ids: readonly (typeof AIR | typeof FLAME | typeof VESSEL)[number][],
+  beginnings: readonly string[],
 ): EquipmentItem[] {
-  return ids
-    .filter((id) => visible.has(id))
-    .map((id) => ({
+  return [...visible]
+    .filter(([id, kind]) => kind !== 'word' && beginnings.includes(id.split('.', 1)[0] ?? ''))
+    .map(([id, kind]) => ({
       id,
-      name: say(`app.channel.${id}`),
-      state: (frame, units) =>
-        formatQuantity(readChannel(facts, frame, id) ?? 0, visible.get(id) ?? 'number', units),
+      name: channelName(id),
+      state: (frame, units) => formatQuantity(readChannel(facts, frame, id) ?? 0, kind, units),
       cock: null,
     }));
 }
 
 /** What the controller is told at its terminals. */
 function proofItems(facts: Facts): EquipmentItem[] {
-  return facts.inputs.map((input, bit) => ({
+  return facts.plantInputs.map((input, place) => ({
     id: `input.${input}`,
-    name: say('app.list.terminal', { place: bit + 1 }),
+    name: say('app.list.terminal', { place: place + 1 }),
     state: (frame) => {
       const word = readChannel(facts, frame, 'logic.inputs') ?? 0;
-      return sayWord('input', input, (word & (1 << bit)) === 0 ? '.not' : '');
+      const bit = 1 << facts.inputs.indexOf(input);
+      return sayWord('input', input, (word & bit) === 0 ? '.not' : '');
     },
     cock: null,
   }));

@@ -42,6 +42,8 @@ function actionText(action: Extract<HistoryEvent, { type: 'action' }>['action'])
       return say(action.pressed ? 'app.act.limits-pressed' : 'app.act.limits-released');
     case 'second-setpoint':
       return say(action.on ? 'app.act.setpoint-on' : 'app.act.setpoint-off');
+    case 'remote-enable':
+      return say(action.on ? 'app.act.remote-on' : 'app.act.remote-off');
     case 'set-load':
       return say('app.act.load', { percent: Math.round(action.load * 100) });
     case 'firing':

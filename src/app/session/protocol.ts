@@ -9,6 +9,19 @@ import { QUANTITY_KINDS, UNITS } from '../../quantity/index.ts';
 /** Without it the schemas would compile themselves with `eval`, which the page's own rules refuse. */
 z.config({ jitless: true });
 
+/** What moves a contact, as far as the plant file tells. */
+const CONTACT_OPERATORS = [
+  'push button',
+  'stop button',
+  'hand switch',
+  'pressure',
+  'temperature',
+  'level',
+  'position',
+  'relay',
+  'clock',
+] as const;
+
 export const SPEEDS = [1, 2, 5, 20] as const;
 export type Speed = (typeof SPEEDS)[number];
 /** Times real time on the way to the next step. */
@@ -53,6 +66,21 @@ const faultFactsSchema = z.object({
   max: z.number(),
   typical: z.number(),
 });
+const wiringFactsSchema = z.object({
+  sources: z.array(
+    z.object({
+      live: word,
+      neutral: word,
+      volts: z.number(),
+      kind: z.enum(['alternating', 'direct']),
+    }),
+  ),
+  wires: z.array(word),
+  elements: z.array(
+    z.object({ name: word, kind: word, operator: z.enum(CONTACT_OPERATORS).optional() }),
+  ),
+  rungs: z.array(z.array(word)),
+});
 const cockFactsSchema = z.object({ id: word, channel: word });
 
 export const factsSchema = z.object({
@@ -71,14 +99,19 @@ export const factsSchema = z.object({
   /** Words behind the packed logic channels, in the order of their numbers and bits. */
   stepNames: z.array(word),
   inputs: z.array(word),
+  /** Those of the inputs that this plant has. */
+  plantInputs: z.array(word),
+  hasLimitReset: z.boolean(),
   commands: z.array(word),
   targets: z.array(word),
   faults: z.array(faultFactsSchema),
   cocks: z.array(cockFactsSchema),
+  wiring: wiringFactsSchema,
   /** Set when the scenario limits what may be done; null when everything may be. */
   allow: z.array(word).nullable(),
 });
 export type Facts = z.infer<typeof factsSchema>;
+export type WiringFacts = z.infer<typeof wiringFactsSchema>;
 export type StepFacts = z.infer<typeof stepFactsSchema>;
 export type FaultFacts = z.infer<typeof faultFactsSchema>;
 export type Reading = z.infer<typeof readingSchema>;

@@ -2,8 +2,10 @@ import { COMMANDS, describeStep, INPUTS, STEPS, TARGETS } from '../../../machine
 import { faultsFor, inputReadings, type Run, type RunSetup } from '../../engine/index.ts';
 import { type LearnerLibrary, setupOf } from '../../scenario/index.ts';
 import { openFailure, type Stage } from './host-ports.ts';
+import { partsOf } from './plant-parts.ts';
 import type { Facts } from './protocol.ts';
 import { stepFacts } from './step-facts.ts';
+import { wiringFacts } from './wiring-facts.ts';
 
 /** A healthy start that has not reached modulation by then will not be waited for. */
 const HEALTHY_UNTIL_S = 420;
@@ -27,10 +29,13 @@ type Scenario = LearnerLibrary['scenarios'][number];
 function factsOf(setup: RunSetup, run: Run, scenario: Scenario): Facts {
   const { plant, profile } = setup;
   const { id, title, summary, caution } = scenario;
+  const parts = partsOf(plant);
   return {
     scenario: { id, title, summary, caution: caution ?? null, plant: plant.id },
     plantTitle: plant.title,
-    channels: run.channels.map((channel) => ({ ...channel })),
+    channels: run.channels.map((channel, place) =>
+      parts.hasChannel(channel.id) ? { ...channel } : absentChannel(place),
+    ),
     frameS: run.frameS,
     readings: { ...inputReadings(plant, profile) },
     steps: STEPS.flatMap((step) => {
@@ -39,6 +44,8 @@ function factsOf(setup: RunSetup, run: Run, scenario: Scenario): Facts {
     }),
     stepNames: [...STEPS],
     inputs: [...INPUTS],
+    plantInputs: INPUTS.filter(parts.hasInput),
+    hasLimitReset: parts.hasLimitReset,
     commands: [...COMMANDS],
     targets: [...TARGETS],
     faults: faultsFor(plant).map(({ id: name, family, component, mechanism, severity }) => ({
@@ -55,8 +62,14 @@ function factsOf(setup: RunSetup, run: Run, scenario: Scenario): Facts {
     cocks: plant.gasTrain.edges
       .filter(({ kind }) => kind === 'cock')
       .map((cock) => ({ id: cock.id, channel: `gas.${cock.id}.opening` })),
+    wiring: wiringFacts(plant),
     allow: [...scenario.allow],
   };
+}
+
+/** Keeps the place of what the plant has not: as a bare word no list or drawing shows it. */
+function absentChannel(place: number): Facts['channels'][number] {
+  return { id: `absent.${place}`, unit: '1', kind: 'word', part: 'hidden' };
 }
 
 function healthy(setup: RunSetup): RunSetup {

@@ -23,7 +23,7 @@ export function ChartHost({ look }: { readonly look: Surroundings }) {
         plant: plantOfLibrary(facts.scenario.plant),
         vocabulary: vocabularyOf(facts),
         message: viewMessage,
-        reading: readingIn(units),
+        reading: readingIn(units, facts),
         stepName: (step) => sayWord('step', step, '.title'),
         theme: look.theme,
         frameS: facts.frameS,
@@ -49,7 +49,7 @@ export function ChartHost({ look }: { readonly look: Surroundings }) {
     if (object !== null && expected !== null) object.setExpected(expected);
   }, [object, session, revision]);
   useEffect(() => object?.setTheme(look.theme), [object, look.theme]);
-  useEffect(() => object?.setWords({ reading: readingIn(units) }), [object, units]);
+  useEffect(() => object?.setWords({ reading: readingIn(units, facts) }), [object, units, facts]);
   return (
     <div className="chart-host" ref={host}>
       {phase === 'failed' ? <p className="chart-failed">{say('app.chart.not-drawn')}</p> : null}

@@ -8,6 +8,9 @@ import { LaggingSlider } from './lagging-slider.tsx';
 import { PressButton } from './press-button.tsx';
 import { useFacts, useSession, useSessionPart } from './session-context.tsx';
 
+/** Switches as the wiring names them; not every plant has them. */
+const SECOND_SETPOINT = 'second-setpoint';
+const REMOTE_ENABLE = 'remote-enable';
 const FIRING_MODES = ['automatic', 'low fire', 'hand'] as const;
 
 /** The panel of the plant: everything a person standing before it could do. */
@@ -20,6 +23,8 @@ export function PanelTab() {
   const at = useMemo(() => controlsAt(events, shownS), [events, shownS]);
   const may = (type: ActionType) => facts.allow === null || facts.allow.includes(type);
   const act = (action: Action) => session.act(action);
+  const wired = (switchName: string) =>
+    facts.wiring.elements.some(({ name }) => name === switchName);
   return (
     <div className="panel">
       {lookingBack ? <p className="panel-note">{say('app.panel.looking-back')}</p> : null}
@@ -52,20 +57,35 @@ export function PanelTab() {
         >
           {say('app.panel.supply')}
         </button>
-        <Push
-          button="reset-limits"
-          pressed={at.limitResetPressed}
-          disabled={!may('reset-limits')}
-        />
-        <button
-          type="button"
-          className="button"
-          aria-pressed={at.secondSetpoint}
-          disabled={!may('second-setpoint')}
-          onClick={() => act({ type: 'second-setpoint', on: !at.secondSetpoint })}
-        >
-          {say('app.panel.setpoint')}
-        </button>
+        {facts.hasLimitReset ? (
+          <Push
+            button="reset-limits"
+            pressed={at.limitResetPressed}
+            disabled={!may('reset-limits')}
+          />
+        ) : null}
+        {wired(SECOND_SETPOINT) ? (
+          <button
+            type="button"
+            className="button"
+            aria-pressed={at.secondSetpoint}
+            disabled={!may('second-setpoint')}
+            onClick={() => act({ type: 'second-setpoint', on: !at.secondSetpoint })}
+          >
+            {say('app.panel.setpoint')}
+          </button>
+        ) : null}
+        {wired(REMOTE_ENABLE) ? (
+          <button
+            type="button"
+            className="button"
+            aria-pressed={at.remoteEnable}
+            disabled={!may('remote-enable')}
+            onClick={() => act({ type: 'remote-enable', on: !at.remoteEnable })}
+          >
+            {say('app.panel.remote')}
+          </button>
+        ) : null}
       </div>
       <Load disabled={!may('set-load')} />
       <Firing at={at} disabled={!may('firing')} />

@@ -29,7 +29,7 @@ export function SchematicHost({ look, onList, onDrawing }: Props) {
       return createSchematic(element, plant, facts.channels, {
         message: viewMessage,
         vocabulary: vocabularyOf(facts),
-        reading: readingIn(units),
+        reading: readingIn(units, facts),
         theme: look.theme,
         reducedMotion: look.reducedMotion,
       });
@@ -47,7 +47,7 @@ export function SchematicHost({ look, onList, onDrawing }: Props) {
   }, [object, onDrawing]);
   useEffect(() => object?.setTheme(look.theme), [object, look.theme]);
   useEffect(() => object?.setReducedMotion(look.reducedMotion), [object, look.reducedMotion]);
-  useEffect(() => object?.setWords({ reading: readingIn(units) }), [object, units]);
+  useEffect(() => object?.setWords({ reading: readingIn(units, facts) }), [object, units, facts]);
   // biome-ignore lint/correctness/useExhaustiveDependencies: what was replaced is drawn again
   useEffect(() => session.refresh(), [session, object, revision]);
   return (

@@ -28,10 +28,14 @@ function schematicPlant(plant: PlantFile): SchematicPlant {
         ...(edge.kind === 'shutoff' ? { normallyOpen: edge.normallyOpen } : {}),
       })),
     },
+    hasValveProving: variant.valveProving !== 'none',
+    hasOneServo: field.servos.some(({ moves }) => moves === 'damper and fuel valve'),
+    hasBelt: field.drives.some(({ beltRatio }) => beltRatio !== undefined && beltRatio !== 1),
+    ratedGasKgS: plant.flame.ratedMainKgS,
     hasVariableSpeedFan: variant.fan === 'variable speed',
     hasPilot: variant.ignition !== 'direct spark',
     hasProofOfClosure: variant.proofOfClosure,
-    vesselKind: 'water-tube',
+    vesselKind: plant.vessel.kind,
     sensorKind: sensor === undefined ? '' : SENSOR_WORDS[sensor.kind],
   };
 }

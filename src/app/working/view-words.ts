@@ -9,17 +9,12 @@ export function vocabularyOf({ stepNames, inputs, commands, targets }: Facts): V
   return { steps: stepNames, inputs, commands, targets };
 }
 
-/** Above this a pressure is a vessel's, below it that of gas or air. */
-const VESSEL_FROM_PA = 2e5;
-
-/** How the drawings write a reading in the reader's units. */
-export function readingIn(units: UnitSystem): Reading {
-  return (value, unit) => {
+/** How the drawings write a reading in the reader's units; what it is a reading of decides how. */
+export function readingIn(units: UnitSystem, { channels }: Pick<Facts, 'channels'>): Reading {
+  const kinds = new Map(channels.map(({ id, kind }) => [id, kind]));
+  return (value, unit, channel) => {
     if (!Number.isFinite(value)) return '–';
-    if (unit === 'Pa' && Math.abs(value) >= VESSEL_FROM_PA) {
-      return formatQuantity(value, 'vessel pressure', units);
-    }
-    if (unit === '1') return formatQuantity(value, 'share', units);
-    return formatQuantity(value, kindOfUnit(unit as Unit), units);
+    const kind = kinds.get(channel ?? '') ?? kindOfUnit(unit as Unit);
+    return formatQuantity(value, kind, units);
   };
 }

@@ -8,7 +8,7 @@ export interface ExpectedRun {
   readonly marks: readonly StepMark[];
   readonly endS: number;
   readonly frameS: number;
-  /** null for a lane without a line. */
+  /** null for a lane without a line, or with one that nothing holds to a value. */
   readonly bands: readonly (Band | null)[];
   /** The lines' scales, fitted to this run where they follow it. */
   readonly scales: readonly (LaneLine | null)[];
@@ -40,16 +40,18 @@ export function readExpected(
     frameS,
     scales,
     bands: scales.map((scale, i) =>
-      scale === null ? null : bandOf(columns[i], frameS, scale.max - scale.min, scale.tolerance),
+      scale === null || scale.tolerance === null
+        ? null
+        : bandOf(columns[i], frameS, scale.max - scale.min, scale.tolerance),
     ),
   };
 }
 
 export function fitScale(line: LaneLine | null, values: Float64Array): LaneLine | null {
   if (line === null || !line.follows) return line;
-  let highest = 0;
+  let highest = line.min;
   for (const value of values) highest = Math.max(highest, value);
-  return highest > 0 ? { ...line, max: highest * HEADROOM } : line;
+  return highest > line.min ? { ...line, max: line.min + (highest - line.min) * HEADROOM } : line;
 }
 
 /** 0 at the bottom of the scale, 1 at its top; what lies beyond stays at the edge. */

@@ -26,16 +26,25 @@ export interface LaneLine {
   readonly max: number;
   /** The top of the scale follows the expected run; else it is a limit of the device. */
   readonly follows: boolean;
-  /** How far off the expected line is still as expected, share of the expected value. */
-  readonly tolerance: number;
+  /**
+   * How far off the expected line is still as expected, share of the expected value; null where
+   * nothing holds the device to a value, so that no band is drawn.
+   */
+  readonly tolerance: number | null;
 }
 
 /** The lanes of a plant in the order of a start. */
 export function lanesOf(channels: readonly Channel[], plant: LanePlant): Lane[] {
   const units = new Map(channels.map((channel) => [channel.id, channel.unit]));
-  const line = (channel: string, max: number, follows: boolean, tolerance = 0.05) => {
+  const line = (
+    channel: string,
+    max: number,
+    follows: boolean,
+    tolerance: number | null = 0.05,
+  ) => {
     const unit = units.get(channel);
-    return unit === undefined ? null : { channel, unit, min: 0, max, follows, tolerance };
+    const min = unit === 'K' ? COLDEST_K : 0;
+    return unit === undefined ? null : { channel, unit, min, max, follows, tolerance };
   };
   const asked = (channel: string): string | null => (units.has(channel) ? channel : null);
   const lane = (id: string, parts: Partial<Omit<Lane, 'id' | 'name'>>): Lane => ({
@@ -53,18 +62,18 @@ export function lanesOf(channels: readonly Channel[], plant: LanePlant): Lane[] 
           lane(id, {
             line: line(`gas.${id}.opening`, 1, false),
             commanded: [terminalOf(id)],
-            proved,
+            proved: plant.hasProofOfClosure === false ? [] : proved,
           }),
         ]
       : [];
 
   const all = [
     lane('fan', {
-      line: line('fan.speed', FULL_SPEED_RPM, true),
+      line: line('fan.speed', FULL_SPEED_RPM, true, plant.hasVariableSpeedFan ? 0.05 : null),
       commanded: ['fan'],
-      proved: ['fanAtPurgeSpeed', 'fanAtLightOffSpeed'],
+      proved: plant.hasVariableSpeedFan ? ['fanAtPurgeSpeed', 'fanAtLightOffSpeed'] : [],
     }),
-    lane('damper', {
+    lane(plant.hasOneServo === true ? 'position' : 'damper', {
       line: line('damper.feedback', QUARTER_TURN_DEG, false),
       asked: asked('damper.target'),
       proved: ['damperAtPurge', 'damperAtLightOff'],
@@ -76,7 +85,7 @@ export function lanesOf(channels: readonly Channel[], plant: LanePlant): Lane[] 
     ...valve('vent-valve'),
     ...valve('upstream-valve', ['upstreamValveClosed']),
     ...valve('downstream-valve', ['downstreamValveClosed']),
-    ...(isOnTrain(plant, 'vent-valve')
+    ...(plant.hasValveProving === true
       ? [
           lane('interspace', {
             line: line('gas.interspace.pressure', FULL_INTERSPACE_PA, true, 0.06),
@@ -97,17 +106,38 @@ export function lanesOf(channels: readonly Channel[], plant: LanePlant): Lane[] 
             commanded: ['spark'],
           }),
         ]),
-    lane('fuel-valve', {
-      line: line('fuel-valve.feedback', QUARTER_TURN_DEG, false),
-      asked: asked('fuel-valve.target'),
-      proved: ['fuelValveAtLightOff'],
-    }),
+    ...(plant.hasOneServo === true
+      ? []
+      : [
+          lane('fuel-valve', {
+            line: line('fuel-valve.feedback', QUARTER_TURN_DEG, false),
+            asked: asked('fuel-valve.target'),
+            proved: ['fuelValveAtLightOff'],
+          }),
+        ]),
     lane('flame', { line: line('flame.signal', FULL_SIGNAL_UA, true, 0.3), proved: ['flame'] }),
+    vesselLane(),
   ];
   return all.filter((entry) => entry.line !== null || entry.commanded.length > 0);
+
+  /** What the burner is there for: pressure, or temperature where nothing boils. */
+  function vesselLane(): Lane {
+    return plant.vesselKind === 'hot water'
+      ? lane('flow-temperature', {
+          line: line('vessel.temperature', FULL_TEMPERATURE_K, true, 0.02),
+          proved: ['highLimitMade'],
+        })
+      : lane('vessel-pressure', {
+          line: line('vessel.pressure', FULL_VESSEL_PA, true),
+          proved: ['highLimitMade'],
+        });
+  }
 }
 
 /** Tops of the lanes' scales where no expected run says better. */
+const COLDEST_K = 273.15;
+const FULL_TEMPERATURE_K = 373.15;
+const FULL_VESSEL_PA = 1_400_000;
 const FULL_SPEED_RPM = 1900;
 const QUARTER_TURN_DEG = 93;
 const FULL_WINDBOX_PA = 3500;

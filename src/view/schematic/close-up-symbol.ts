@@ -1,6 +1,6 @@
 import { Container, Graphics } from 'pixi.js';
 import { textWidth } from '../text-width.ts';
-import { noteOf, panelRect, rowsOf } from './close-up-view.ts';
+import { panelRect, rowsOf } from './close-up-view.ts';
 import type { SchematicItem } from './items.ts';
 import { type LabelLine, nameLine, readingLine } from './label-lines.ts';
 import { createLabelSymbol, type LabelSymbol } from './label-symbol.ts';
@@ -29,7 +29,7 @@ export function createCloseUp(item: SchematicItem, words: Words, context: SceneC
   const title = wrapText(item.name, inner - CLOSE_PX + PADDING_PX, (text) =>
     textWidth(text, fontPx, 600),
   );
-  const note = wrapText(noteOf(item, words.message), inner, (text) => textWidth(text, fontPx, 400));
+  const note = wrapText(words.message(item.note), inner, (text) => textWidth(text, fontPx, 400));
   const rows = rowsOf(item).filter((row) => words.channels.indexOf(row.channel) >= 0);
   const rowHeight = line + 8;
   const top = PADDING_PX + (title.length + note.length) * line + 12;

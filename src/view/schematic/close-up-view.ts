@@ -1,4 +1,3 @@
-import type { Message } from '../message.ts';
 import type { SchematicItem } from './items.ts';
 import type { Rect, Size } from './layout-types.ts';
 
@@ -43,12 +42,15 @@ export function rowsOf(item: SchematicItem): CloseUpRow[] {
       return [row('flow', 'air.flow')];
     case 'fan':
     case 'drive':
+    case 'motor':
+    case 'contactor':
       return [
         row('speed', 'fan.speed'),
         row('frequency', 'fan.frequency'),
         row('current', 'fan.current'),
       ];
     case 'damper':
+    case 'servo':
       return [
         row('asked', 'damper.target'),
         row('fed-back', 'damper.feedback'),
@@ -79,13 +81,30 @@ export function rowsOf(item: SchematicItem): CloseUpRow[] {
       return [
         row('pressure', 'vessel.pressure'),
         row('level', 'vessel.level'),
+        row('glass', 'vessel.gauge-glass'),
         row('steam', 'vessel.steam'),
+        row('feed', 'vessel.feed'),
+        row('flow-temperature', 'vessel.temperature'),
+        row('return-temperature', 'vessel.return-temperature'),
+        row('circulation', 'vessel.circulation'),
         row('load', 'vessel.load'),
+      ];
+    case 'thermometer':
+      return [
+        row('flow-temperature', 'vessel.temperature'),
+        row('return-temperature', 'vessel.return-temperature'),
+      ];
+    case 'pump':
+      return [
+        row('circulation', 'vessel.circulation'),
+        row('return-temperature', 'vessel.return-temperature'),
       ];
     case 'stack':
       return [
         row('flue-temperature', 'flue.temperature'),
-        row('oxygen', 'flue.oxygen'),
+        row('analyser-oxygen', 'analyser.oxygen'),
+        row('analyser-monoxide', 'analyser.carbon-monoxide'),
+        row('efficiency', 'efficiency.net'),
         row('draught', 'stack.draught'),
       ];
   }
@@ -120,8 +139,4 @@ export function freeRect(panel: Rect, size: Size): Rect {
 export function closeUpScale(item: SchematicItem, free: Rect): number {
   const fit = Math.min((free.width * 0.5) / item.box.width, (free.height * 0.5) / item.box.height);
   return Math.min(4, Math.max(1.2, fit));
-}
-
-export function noteOf(item: SchematicItem, message: Message): string {
-  return message(`view.close-up.${item.kind}`);
 }

@@ -11,7 +11,10 @@ import { valveLook } from './valve-view.ts';
 const QUARTER_TURN_DEG = 90;
 const MOTOR_Y = -27;
 
-/** A control valve: motor, a hand on its rim at the angle fed back, body filled by the blade. */
+/**
+ * A control valve: motor, a hand on its rim at the angle fed back, body filled by the blade; a
+ * lever in place of the motor where a linkage moves it.
+ */
 export function createControlValveSymbol(place: PlacedSymbol, context: SceneContext): Drawn {
   const { palette, channels } = context;
   const blade = channels.indexOf(`${place.id}.blade`);
@@ -19,13 +22,18 @@ export function createControlValveSymbol(place: PlacedSymbol, context: SceneCont
   const { outline, filling } = drawBowTie(context);
   const motor = new Graphics();
   motor.moveTo(0, 0).lineTo(0, -15).stroke({ width: OUTLINE_PX, color: palette.ink });
-  motor.circle(0, MOTOR_Y, 12).fill(palette.body);
-  motor.circle(0, MOTOR_Y, 12).stroke({ width: OUTLINE_PX, color: palette.ink });
   const hand = new Graphics();
-  hand.poly([-3, -11, 3, -11, 0, -16]).fill(palette.ink);
+  if (place.linked === true) {
+    motor.circle(0, MOTOR_Y, 4).fill(palette.ink);
+    motor.moveTo(0, -15).lineTo(0, MOTOR_Y).stroke({ width: OUTLINE_PX, color: palette.ink });
+  } else {
+    motor.circle(0, MOTOR_Y, 12).fill(palette.body);
+    motor.circle(0, MOTOR_Y, 12).stroke({ width: OUTLINE_PX, color: palette.ink });
+    hand.poly([-3, -11, 3, -11, 0, -16]).fill(palette.ink);
+  }
   hand.position.set(0, MOTOR_Y);
   const turn = turnOf(place);
-  const letters = createLetters('M', 13, context);
+  const letters = createLetters(place.linked === true ? '' : 'M', 13, context);
   letters.sprite.position.set(0, MOTOR_Y);
   letters.sprite.rotation = -turn;
   const { scale } = context.layout;

@@ -1,7 +1,7 @@
 import { Container, Graphics, TilingSprite } from 'pixi.js';
 import { readAt } from '../channels.ts';
 import { mixColours } from '../palette.ts';
-import { gasDots, wallGlow } from './furnace-view.ts';
+import { gasDots, WET_WALL_PX, wallGlow } from './furnace-view.ts';
 import { FILL_STEPS, pipeLook } from './pipe-view.ts';
 import { type Drawn, type SceneContext, THIN_PX } from './scene.ts';
 
@@ -14,7 +14,7 @@ const AIR_SHADE = 0.4;
 export function createFurnaceSymbol(context: SceneContext, teaching: boolean): Drawn {
   const { layout, palette, channels, textures } = context;
   const { furnace: f, windbox: w, throat, scale: a } = layout;
-  const wall = WALL_PX * a;
+  const wall = (layout.wetWalls ? WET_WALL_PX : WALL_PX) * a;
   const temperature = channels.indexOf('furnace.temperature');
   const combustible = channels.indexOf('furnace.combustible');
   const flow = channels.indexOf('air.flow');
@@ -49,7 +49,12 @@ export function createFurnaceSymbol(context: SceneContext, teaching: boolean): D
     fixed: drawWalls(context, wall, half),
     node: new Container({ children: [air, inside, dots] }),
     show(view) {
-      const look = pipeLook('air', false, readAt(view.values, flow), Number.NaN);
+      const look = pipeLook(
+        'air',
+        false,
+        readAt(view.values, flow) / context.flowScale,
+        Number.NaN,
+      );
       if (look.fillStep !== airStep) {
         airStep = look.fillStep;
         air.tint = mixColours(palette.faint, palette.air, (AIR_SHADE * airStep) / FILL_STEPS);
@@ -80,7 +85,7 @@ function drawWalls({ layout, palette }: SceneContext, wall: number, half: number
   const right = f.x + f.width;
   const bottom = f.y + f.height;
   const lining = (points: number[]): void => {
-    g.poly(points).fill(palette.refractory);
+    g.poly(points).fill(layout.wetWalls ? palette.water : palette.refractory);
   };
   lining([f.x, f.y, right, f.y, right - wall, f.y + wall, f.x + wall, f.y + wall]);
   lining([right, f.y, right, bottom, right - wall, bottom - wall, right - wall, f.y + wall]);

@@ -1,4 +1,6 @@
 /** Inside of the furnace: how warm its walls look, and how much unburnt gas is marked. */
+/** Water about the furnace is drawn thicker than a lining, so that its colour is seen. */
+export const WET_WALL_PX = 13;
 const COLD_K = 400;
 const HOT_K = 1500;
 const GLOW_STEPS = 24;

@@ -40,6 +40,8 @@ const SETTLE_MS = 90;
 /** What is painted is painted finer when the zoom has come to rest for this long. */
 const SHARPEN_MS = 160;
 const SMALLEST_SIDE_PX = 120;
+/** Gas of the burner that the marks' full speeds were chosen for. */
+const RATED_GAS_KG_S = 0.12;
 const DEFAULT_FONT = '"IBM Plex Sans", "DejaVu Sans", sans-serif';
 
 /** The live drawing of a plant in a host element. */
@@ -141,6 +143,7 @@ export async function createSchematic(
       channels: words.channels,
       vocabulary: words.vocabulary,
       textures,
+      flowScale: (plant.ratedGasKgS ?? RATED_GAS_KG_S) / RATED_GAS_KG_S,
       fontFamily: options.fontFamily ?? DEFAULT_FONT,
       resolution: sharpness,
     };

@@ -10,6 +10,8 @@ export interface SchematicItem {
   readonly id: string;
   readonly kind: PlacedSymbol['kind'];
   readonly name: string;
+  /** Message code of what it is for. */
+  readonly note: string;
   /** The label that says how it stands. */
   readonly labelId: string;
   readonly box: Rect;
@@ -23,6 +25,9 @@ const LABEL_OF: Readonly<Record<string, string>> = {
   burner: 'spark',
   vessel: 'steam',
   'level-gauge': 'level',
+  servo: 'damper',
+  thermometer: 'steam',
+  pump: 'return',
 };
 const TEST_POINT = 'test-point:';
 
@@ -33,12 +38,37 @@ export function itemsOf(plant: SchematicPlant, layout: Layout, message: Message)
     kind: symbol.kind,
     name: symbol.id.startsWith(TEST_POINT)
       ? testPointName(symbol.id.slice(TEST_POINT.length), message)
-      : fullName(symbol.id, kinds.get(symbol.id) ?? null, message, { kind: plant.sensorKind }),
+      : fullName(nameIdOf(symbol.id, plant), kinds.get(symbol.id) ?? null, message, {
+          kind: plant.sensorKind,
+        }),
+    note: `view.close-up.${noteIdOf(symbol, plant)}`,
     labelId: LABEL_OF[symbol.id] ?? symbol.id,
     box: symbol.box,
     hit: grown(symbol.box),
   }));
 }
+
+function nameIdOf(id: string, plant: SchematicPlant): string {
+  return id === 'burner' && !plant.hasPilot ? 'burner-direct' : id;
+}
+
+/** A thing of one kind may be for something else on another plant. */
+function noteIdOf(symbol: PlacedSymbol, plant: SchematicPlant): string {
+  const { kind } = symbol;
+  if (kind === 'burner' && !plant.hasPilot) return 'burner-direct';
+  if (kind === 'shutoff' && symbol.normallyOpen === true) return 'shutoff-normally-open';
+  if (kind === 'flame-sensor' && plant.sensorKind === 'ionisation') return 'flame-rod';
+  if ((kind === 'control' || kind === 'damper') && plant.hasOneServo === true) {
+    return `${kind}-linked`;
+  }
+  if (kind === 'vessel') return VESSEL_NOTES[plant.vesselKind];
+  return kind;
+}
+const VESSEL_NOTES = {
+  'water-tube': 'vessel',
+  'fire-tube': 'vessel-shell',
+  'hot water': 'vessel-hot-water',
+} as const;
 
 /** The smallest item under a point: a test point before the pipe's valve, a valve before the furnace. */
 export function itemAt(items: readonly SchematicItem[], at: Point): SchematicItem | null {

@@ -27,6 +27,9 @@ export interface LabelSpec {
 const WIDEST_PA = [28888, -8888];
 const WIDEST_VESSEL_PA = [1388888, 88888];
 const SPARK_SEEN_W = 1;
+const MOTOR_FED_A = 0.1;
+/** What the glass shows is not quite the level: the water in it is colder. */
+const GAUGE_GLASS = 'vessel.gauge-glass';
 
 /** Everything the drawing says of a plant, in words and readings. */
 export function labelsOf(
@@ -54,10 +57,13 @@ export function labelsOf(
   }
   specs.push(
     { id: 'fan', lines: [readingLine(words, 'fan.speed', [1888], name('fan'))] },
-    { id: 'drive', lines: [readingLine(words, 'fan.frequency', [58.8], name('drive'))] },
+    ...fanLabels(plant, words),
     {
       id: 'damper',
-      lines: [nameLine(name('damper')), positionLine(words, 'damper.feedback', 'damper.target')],
+      lines: [
+        nameLine(name(plant.hasOneServo === true ? 'servo' : 'damper')),
+        positionLine(words, 'damper.feedback', 'damper.target'),
+      ],
     },
     {
       id: 'windbox',
@@ -119,6 +125,7 @@ function edgeLines(edge: TrainEdge, plant: SchematicPlant, words: Words): LabelL
     case 'shutoff':
       return [name, valveLine(words, edge.id, plant.hasProofOfClosure !== false)];
     case 'control':
+      if (plant.hasOneServo === true) return [name, readingLine(words, `${edge.id}.blade`, [88.8])];
       return [
         name,
         readingLine(words, `${edge.id}.feedback`, [88.8]),
@@ -129,6 +136,21 @@ function edgeLines(edge: TrainEdge, plant: SchematicPlant, words: Words): LabelL
   }
 }
 
+/** What feeds the fan: a drive with its frequency, or a contactor and the motor's current. */
+function fanLabels(plant: SchematicPlant, words: Words): LabelSpec[] {
+  const name = (id: string): string => shortName(id, null, words.message);
+  if (plant.hasVariableSpeedFan) {
+    return [{ id: 'drive', lines: [readingLine(words, 'fan.frequency', [58.8], name('drive'))] }];
+  }
+  return [
+    { id: 'motor', lines: [readingLine(words, 'fan.current', [88.8], name('motor'))] },
+    {
+      id: 'contactor',
+      lines: [presenceLine(words, 'fan.current', MOTOR_FED_A, name('contactor'))],
+    },
+  ];
+}
+
 function vesselLabels(plant: SchematicPlant, words: Words): LabelSpec[] {
   const title = nameLine(words.message(`view.vessel.${plant.vesselKind.replace(' ', '-')}`));
   if (plant.vesselKind === 'hot water') {
@@ -136,7 +158,14 @@ function vesselLabels(plant: SchematicPlant, words: Words): LabelSpec[] {
       { id: 'vessel', lines: [title] },
       {
         id: 'steam',
-        lines: [readingLine(words, 'vessel.temperature', [373], words.message('view.short.flow'))],
+        lines: [readingLine(words, 'vessel.temperature', [383], words.message('view.short.flow'))],
+      },
+      {
+        id: 'return',
+        lines: [
+          nameLine(words.message('view.short.return')),
+          readingLine(words, 'vessel.return-temperature', [383]),
+        ],
       },
     ];
   }
@@ -152,7 +181,11 @@ function vesselLabels(plant: SchematicPlant, words: Words): LabelSpec[] {
       id: 'level',
       lines: [
         nameLine(words.message('view.short.level-gauge')),
-        readingLine(words, 'vessel.level', [-0.188]),
+        readingLine(
+          words,
+          words.channels.indexOf(GAUGE_GLASS) < 0 ? 'vessel.level' : GAUGE_GLASS,
+          [-0.188],
+        ),
       ],
     },
   ];

@@ -1,9 +1,15 @@
 import { addLabel, addTestPoint, type LayoutContext } from './layout-parts.ts';
-import { type Point, type Rect, rectAround } from './layout-types.ts';
+import { type Point, type Rect, rectAround, type SymbolKind } from './layout-types.ts';
+import type { SchematicPlant } from './plant.ts';
 
 export const DUCT_PX = 28;
 export const FAN_RADIUS_PX = 34;
 export const DAMPER_RADIUS_PX = 20;
+/** The servo's middle above that of the damper it turns. */
+export const SERVO_ABOVE_PX = 41;
+export const MOTOR_RADIUS_PX = 15;
+const MOTOR_BELOW_FAN_PX = 34;
+const CONTACTOR_BESIDE_MOTOR_PX = 46;
 const DOWN_LEG_IN_WINDBOX_PX = 42;
 
 export interface AirFrame {
@@ -23,7 +29,7 @@ export function airFrameOf(windboxX: number, context: LayoutContext): AirFrame {
 export function layAir(
   windbox: Rect,
   frame: AirFrame,
-  hasVariableSpeedFan: boolean,
+  plant: SchematicPlant,
   context: LayoutContext,
 ): void {
   const { a, lineHeightPx: line, marginPx: margin } = context.m;
@@ -48,7 +54,11 @@ export function layAir(
     y: ductY - FAN_RADIUS_PX * a - 6 - line,
   }));
 
-  place('damper', damperX, ductY, 2 * DAMPER_RADIUS_PX * a, 2 * DAMPER_RADIUS_PX * a, 36 * a);
+  const above = plant.hasOneServo === true ? 0 : 36 * a;
+  place('damper', damperX, ductY, 2 * DAMPER_RADIUS_PX * a, 2 * DAMPER_RADIUS_PX * a, above);
+  if (plant.hasOneServo === true) {
+    place('servo', damperX, ductY - SERVO_ABOVE_PX * a, 30 * a, 30 * a);
+  }
   addLabel(context, 'damper', 'left', (size) => ({
     x: damperX + 20 * a,
     y: ductY - (DUCT_PX / 2) * a - 8 - size.height,
@@ -62,18 +72,32 @@ export function layAir(
   }));
 
   const belowY = ductY + (FAN_RADIUS_PX + 32) * a;
-  if (hasVariableSpeedFan) {
+  if (plant.hasVariableSpeedFan) {
     const label = context.sizeOf('drive');
     place('drive', fanX, belowY, Math.max(72 * a, label.width + 16), line + 8 * a);
     addLabel(context, 'drive', 'center', (size) => ({
       x: fanX - size.width / 2,
       y: belowY - size.height / 2,
     }));
+  } else {
+    layMotor(fanX, ductY + (FAN_RADIUS_PX + MOTOR_BELOW_FAN_PX) * a);
   }
   laySwitch(downLegX, ductY + (DUCT_PX / 2) * a + 8 + Math.max(line, 18 * a), context);
 
+  function layMotor(x: number, y: number): void {
+    const contactorX = x - CONTACTOR_BESIDE_MOTOR_PX * a;
+    place('motor', x, y, 2 * MOTOR_RADIUS_PX * a, 2 * MOTOR_RADIUS_PX * a);
+    place('contactor', contactorX, y, 26 * a, 30 * a);
+    const labelX = x + (MOTOR_RADIUS_PX + 8) * a;
+    addLabel(context, 'motor', 'left', () => ({ x: labelX, y: y - line }));
+    addLabel(context, 'contactor', 'left', () => ({ x: labelX, y }));
+  }
+
   function place(
-    id: 'inlet-screen' | 'fan' | 'damper' | 'drive',
+    id: Extract<
+      SymbolKind,
+      'inlet-screen' | 'fan' | 'damper' | 'drive' | 'servo' | 'motor' | 'contactor'
+    >,
     x: number,
     y: number,
     width: number,

@@ -90,6 +90,7 @@ export function addFitting(context: LayoutContext, edge: TrainEdge, x: number, y
     x,
     y,
     upright: false,
+    ...(edge.normallyOpen === true && { normallyOpen: true as const }),
     box: levelBox(edge, x, y, context.m.a),
   });
 }
@@ -100,6 +101,7 @@ export function addUprightValve(
   edge: TrainEdge,
   x: number,
   y: number,
+  linked = false,
 ): void {
   const { a } = context.m;
   context.parts.symbols.push({
@@ -109,6 +111,8 @@ export function addUprightValve(
     y,
     upright: true,
     actuator: 'left',
+    ...(edge.normallyOpen === true && { normallyOpen: true as const }),
+    ...(linked && { linked: true as const }),
     box: {
       x: x - UPRIGHT_REACH_PX * a,
       y: y - VALVE_HALF_PX * a,

@@ -32,7 +32,11 @@ interface Slot {
   readonly width: number;
 }
 
-export function layTrain(shape: TrainShape, context: LayoutContext): TrainFrame {
+export function layTrain(
+  shape: TrainShape,
+  hasOneServo: boolean,
+  context: LayoutContext,
+): TrainFrame {
   const flat = shape.main.filter((edge) => edge.kind !== 'control' && edge.to !== FURNACE);
   const control = shape.main.find((edge) => edge.kind === 'control');
   const slots = placeSlots(flat, context);
@@ -48,7 +52,7 @@ export function layTrain(shape: TrainShape, context: LayoutContext): TrainFrame 
   }
   layMainPipe(shape, slots, control, frame, context);
   if (control !== undefined) {
-    addUprightValve(context, control, frame.riserX, frame.controlY);
+    addUprightValve(context, control, frame.riserX, frame.controlY, hasOneServo);
     addLabel(context, control.id, 'left', (size) => ({
       x: frame.riserX + 16 * context.m.a,
       y: frame.controlY - size.height / 2,

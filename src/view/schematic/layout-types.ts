@@ -26,6 +26,10 @@ export interface PipeRun {
   /** Channel of the pressure that fills it; absent where it is always full. */
   readonly pressure?: string;
   readonly arrow?: boolean;
+  /** Runs through the vessel's water, in front of it. */
+  readonly inVessel?: true;
+  /** So many tubes side by side, drawn as one. */
+  readonly tubes?: number;
 }
 
 export type SymbolKind =
@@ -39,13 +43,18 @@ export type SymbolKind =
   | 'inlet-screen'
   | 'fan'
   | 'drive'
+  | 'motor'
+  | 'contactor'
   | 'damper'
+  | 'servo'
   | 'air-switch'
   | 'burner'
   | 'flame-sensor'
   | 'furnace'
   | 'vessel'
   | 'level-gauge'
+  | 'thermometer'
+  | 'pump'
   | 'stack';
 
 export interface PlacedSymbol {
@@ -57,6 +66,10 @@ export interface PlacedSymbol {
   readonly upright: boolean;
   /** Side of an upright valve on which its actuator sits. */
   readonly actuator?: 'left' | 'right';
+  /** A valve that is open without current. */
+  readonly normallyOpen?: true;
+  /** Moved over a linkage by a servo that stands elsewhere. */
+  readonly linked?: true;
   readonly box: Rect;
 }
 
@@ -87,7 +100,10 @@ export interface Layout {
   readonly windbox: Rect;
   readonly furnace: Rect;
   readonly vessel: Rect;
+  /** The glass: of the water level, or of the thermometer of a hot-water boiler. */
   readonly gauge: Rect | null;
+  /** The furnace stands in the vessel's water instead of in a lining. */
+  readonly wetWalls: boolean;
   /** Where the flame sits: the middle of the burner throat at the furnace wall. */
   readonly throat: Point;
   readonly pilotTip: Point;

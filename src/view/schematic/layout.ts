@@ -1,4 +1,4 @@
-import { airFrameOf, DUCT_PX, layAir } from './layout-air.ts';
+import { airFrameOf, DAMPER_RADIUS_PX, DUCT_PX, layAir } from './layout-air.ts';
 import { PILOT_PIPE_PX } from './layout-branches.ts';
 import {
   addLabel,
@@ -18,7 +18,7 @@ import {
 } from './layout-types.ts';
 import { layVessel } from './layout-vessel.ts';
 import type { Measures } from './measures.ts';
-import type { SchematicPlant } from './plant.ts';
+import type { SchematicPlant, VesselKind } from './plant.ts';
 import { shapeOf, type TrainShape } from './train-graph.ts';
 
 /** Burner axis under the pilot line, and the windbox and furnace about it. */
@@ -39,7 +39,8 @@ export function layoutOf(plant: SchematicPlant, m: Measures, sizeOf: LabelSize):
   const shape = shapeOf(plant.gasTrain);
   const control = sizeOf(shape.main.find((edge) => edge.kind === 'control')?.id ?? '').width;
   const manifold = sizeOf(testPointId(lastNodeBeforeControl(shape))).width;
-  const train = layTrain(shape, context);
+  const hasOneServo = plant.hasOneServo === true;
+  const train = layTrain(shape, hasOneServo, context);
   const axisY = train.pilotY + AXIS_BELOW_PILOT_PX * a;
 
   const windbox = windboxOf(train, Math.max(control, manifold), context);
@@ -53,12 +54,13 @@ export function layoutOf(plant: SchematicPlant, m: Measures, sizeOf: LabelSize):
   };
   const throat: Point = { x: furnaceX, y: axisY };
   const air = airFrameOf(windbox.x, context);
-  layAir(windbox, air, plant.hasVariableSpeedFan, context);
+  layAir(windbox, air, plant, context);
+  if (hasOneServo) layLinkage(train, context);
   const columnX = air.downLegX + (DUCT_PX / 2 + 8) * a;
   const columnEnd = columnX + Math.max(sizeOf('spark').width, sizeOf('flame-sensor').width);
   const vessel = layVessel(plant.vesselKind, furnace, columnEnd, context);
   layLances(train, shape, throat, context);
-  layBurnerLabels(windbox, furnace, columnX, air.ductY, context);
+  layBurnerLabels(windbox, furnace, plant.vesselKind, columnX, air.ductY, context);
   const legend = layLegend(train, furnace, context);
   for (const [id, rect] of [
     ['burner', windbox],
@@ -84,6 +86,7 @@ export function layoutOf(plant: SchematicPlant, m: Measures, sizeOf: LabelSize):
     furnace,
     vessel: vessel.shell,
     gauge: vessel.gauge,
+    wetWalls: plant.vesselKind !== 'water-tube',
     throat,
     pilotTip: pilotTipOf(throat, a),
     stackTop: vessel.stackTop,
@@ -91,6 +94,27 @@ export function layoutOf(plant: SchematicPlant, m: Measures, sizeOf: LabelSize):
     legend,
   };
 }
+
+/** The way a mechanical link is drawn: dashed, from the damper's shaft to the fuel valve's. */
+function layLinkage(train: TrainFrame, { m, parts }: LayoutContext): void {
+  const { a } = m;
+  const damper = parts.symbols.find(({ kind }) => kind === 'damper');
+  if (damper === undefined) return;
+  const acrossY = train.readingTopY - LINKAGE_OVER_READINGS_PX * a;
+  const leverX = train.riserX - LEVER_PX * a;
+  const corners: Point[] = [
+    { x: damper.x, y: damper.y + (DAMPER_RADIUS_PX + 2) * a },
+    { x: damper.x, y: acrossY },
+    { x: leverX, y: acrossY },
+    { x: leverX, y: train.controlY },
+    { x: train.riserX, y: train.controlY },
+  ];
+  for (let i = 1; i < corners.length; i += 1) {
+    parts.leaders.push({ dashed: true, points: [corners[i - 1], corners[i]] });
+  }
+}
+const LINKAGE_OVER_READINGS_PX = 12;
+const LEVER_PX = 27;
 
 function lastNodeBeforeControl(shape: TrainShape): string {
   return shape.main.find((edge) => edge.kind === 'control')?.from ?? '';
@@ -152,6 +176,7 @@ function windboxOf(train: TrainFrame, labelWidth: number, { m }: LayoutContext):
 function layBurnerLabels(
   windbox: Rect,
   furnace: Rect,
+  vesselKind: VesselKind,
   columnX: number,
   ductY: number,
   context: LayoutContext,
@@ -160,7 +185,7 @@ function layBurnerLabels(
   const right = windbox.x + windbox.width;
   addLabel(context, 'furnace', 'right', (size) => ({
     x: furnace.x + furnace.width - 18 * a - size.width,
-    y: furnace.y + 13 * a,
+    y: furnace.y + (vesselKind === 'fire-tube' ? 26 : vesselKind === 'hot water' ? 16 : 13) * a,
   }));
   addLabel(context, 'teaching', 'left', (size) => ({
     x: furnace.x + 16 * a,

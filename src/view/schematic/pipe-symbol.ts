@@ -3,7 +3,7 @@ import { readAt } from '../channels.ts';
 import { mixColours } from '../palette.ts';
 import type { PipeRun, Point } from './layout-types.ts';
 import { FILL_STEPS, pipeLook } from './pipe-view.ts';
-import type { Drawn, SceneContext } from './scene.ts';
+import { type Drawn, type SceneContext, THIN_PX } from './scene.ts';
 
 const EDGE_PX = 2.4;
 /** A gas pipe narrower than this is a branch. */
@@ -22,6 +22,24 @@ export function drawPipeEdges(pipes: readonly PipeRun[], context: SceneContext):
     });
   }
   return edges;
+}
+
+/** Lines along a bundle of tubes, where one runs beside the other. */
+export function drawTubeLines(pipes: readonly PipeRun[], context: SceneContext): Graphics {
+  const lines = new Graphics();
+  for (const { points, widthPx, tubes } of pipes) {
+    if (tubes === undefined) continue;
+    for (let i = 1; i < points.length; i += 1) {
+      const [from, to] = [points[i - 1], points[i]];
+      if (from.y !== to.y) continue;
+      const inset = Math.sign(to.x - from.x) * widthPx * 0.5;
+      for (let k = 1; k < tubes; k += 1) {
+        const y = from.y + widthPx * (k / tubes - 0.5);
+        lines.moveTo(from.x + inset, y).lineTo(to.x - inset, y);
+      }
+    }
+  }
+  return lines.stroke({ width: THIN_PX, color: context.palette.pipeEdge });
 }
 
 /** A pipe that carries nothing that moves is fixed; the others fill and flow. */
@@ -51,7 +69,7 @@ export function createPipeSymbol(pipe: PipeRun, context: SceneContext): Drawn {
       const look = pipeLook(
         pipe.medium,
         isBranch,
-        readAt(view.values, flow),
+        readAt(view.values, flow) / context.flowScale,
         readAt(view.values, pressure, Number.NaN),
       );
       if (look.fillStep !== fillStep) {

@@ -26,7 +26,7 @@ const FULL_FLOW: Readonly<Record<Medium, number>> = {
   air: 2.4,
   flue: 2.4,
   steam: 2.2,
-  water: 2.2,
+  water: 72,
 };
 const FULL_BRANCH_FLOW = 0.006;
 

@@ -7,9 +7,17 @@ export interface SchematicPlant {
   readonly hasPilot: boolean;
   /** Without it a shut valve is only seen to be shut, never proved to be. */
   readonly hasProofOfClosure?: boolean;
+  /** The space between the main valves is proved before or after a run. */
+  readonly hasValveProving?: boolean;
+  /** One servo moves air damper and fuel valve over a linkage. */
+  readonly hasOneServo?: boolean;
+  /** The fan is driven over a belt. */
+  readonly hasBelt?: boolean;
   readonly vesselKind: VesselKind;
   /** Free words of the plant file: 'UV', 'IR', 'ionisation'. */
   readonly sensorKind: string;
+  /** Gas at full fire, kg/s: what moves the marks of every pipe at full speed. */
+  readonly ratedGasKgS?: number;
 }
 
 export type VesselKind = 'water-tube' | 'fire-tube' | 'hot water';

@@ -13,6 +13,8 @@ export interface SceneContext {
   readonly channels: ChannelIndex;
   readonly vocabulary: Vocabulary;
   readonly textures: Textures;
+  /** Flows of this plant against those of a burner of a few megawatts. */
+  readonly flowScale: number;
   readonly fontFamily: string;
   /** Device pixels to a drawing pixel, for what is painted rather than drawn. */
   readonly resolution: number;

@@ -23,7 +23,10 @@ export function createStackSymbol(context: SceneContext): Drawn {
   return {
     node,
     show(view) {
-      const next = stackHaze(readAt(view.values, flow), readAt(view.values, temperature, 293));
+      const next = stackHaze(
+        readAt(view.values, flow) / context.flowScale,
+        readAt(view.values, temperature, 293),
+      );
       if (next === 0 && strength === 0) return;
       if (next > 0 !== strength > 0) node.visible = next > 0;
       strength = next;

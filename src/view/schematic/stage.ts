@@ -2,8 +2,9 @@ import { Container, Graphics } from 'pixi.js';
 import { createAirSwitchSymbol } from './air-switch-symbol.ts';
 import { createBurnerSymbol } from './burner-symbol.ts';
 import { createCockSymbol } from './cock-symbol.ts';
+import { createContactorSymbol } from './contactor-symbol.ts';
 import { createControlValveSymbol } from './control-valve-symbol.ts';
-import { createDamperSymbol } from './damper-symbol.ts';
+import { createBladeSymbol, createDamperSymbol } from './damper-symbol.ts';
 import { createFanSymbol } from './fan-symbol.ts';
 import { createFittingSymbol } from './fitting-symbols.ts';
 import { createFlameSensorSymbol } from './flame-sensor-symbol.ts';
@@ -12,11 +13,15 @@ import { createFurnaceSymbol } from './furnace-symbol.ts';
 import { createLabelSymbol, type LabelSymbol } from './label-symbol.ts';
 import type { LabelSpec } from './labels.ts';
 import type { PlacedSymbol } from './layout-types.ts';
-import { createPipeSymbol, drawPipeEdges } from './pipe-symbol.ts';
+import { createMotorSymbol } from './motor-symbol.ts';
+import { createPipeSymbol, drawPipeEdges, drawTubeLines } from './pipe-symbol.ts';
 import type { SchematicPlant } from './plant.ts';
+import { createPumpSymbol } from './pump-symbol.ts';
 import { createRegulatorSymbol } from './regulator-symbol.ts';
 import { type Drawn, type SceneContext, THIN_PX } from './scene.ts';
+import { createServoSymbol } from './servo-symbol.ts';
 import { createStackSymbol } from './stack-symbol.ts';
+import { createThermometerSymbol } from './thermometer-symbol.ts';
 import { createValveSymbol } from './valve-symbol.ts';
 import { createVesselSymbol } from './vessel-symbol.ts';
 
@@ -45,17 +50,25 @@ export function buildStage(
 ): Stage {
   const { layout } = context;
   const furnace = createFurnaceSymbol(context, teaching);
-  const pipes = layout.pipes.map((pipe) => createPipeSymbol(pipe, context));
-  const vessel = createVesselSymbol(plant.vesselKind, context);
+  const outer = layout.pipes.filter((pipe) => pipe.inVessel !== true);
+  const inner = layout.pipes.filter((pipe) => pipe.inVessel === true);
+  const pipes = outer.map((pipe) => createPipeSymbol(pipe, context));
+  const passes = inner.map((pipe) => createPipeSymbol(pipe, context));
+  const vessel =
+    plant.vesselKind === 'hot water' ? null : createVesselSymbol(plant.vesselKind, context);
+  const glass =
+    plant.vesselKind === 'hot water' && layout.gauge !== null
+      ? [createThermometerSymbol(layout.gauge, context)]
+      : [];
+  const water = vessel === null ? glass : [vessel];
   const fire = [
-    vessel,
     createStackSymbol(context),
     createMainFlame(context),
-    createPilotFlame(context),
+    ...(plant.hasPilot ? [createPilotFlame(context)] : []),
   ];
   const symbols = [
     createBurnerSymbol(context),
-    ...layout.symbols.flatMap((place) => symbolOf(place, context)),
+    ...layout.symbols.flatMap((place) => symbolOf(place, plant, context)),
   ];
   const labels = layout.labels.flatMap((place) => {
     const spec = labelSpecs.get(place.id);
@@ -68,14 +81,15 @@ export function buildStage(
   const behind = new Container({
     children: [
       ...fixedOf([furnace]),
-      drawPipeEdges(layout.pipes, context),
+      drawPipeEdges(outer, context),
       ...fixedOf(pipes),
-      vessel.back,
+      ...(vessel === null ? [] : [vessel.back]),
     ],
   });
   const front = new Container({
     children: [
-      ...fixedOf(fire),
+      ...fixedOf([...water, ...fire]),
+      drawTubeLines(inner, context),
       drawLeaders(context),
       ...fixedOf(symbols),
       drawLegend(context),
@@ -87,13 +101,15 @@ export function buildStage(
       ...nodesOf([furnace]),
       behind,
       ...nodesOf(pipes),
-      ...nodesOf(fire),
+      ...nodesOf(water),
+      drawPipeEdges(inner, context),
+      ...nodesOf([...passes, ...fire]),
       front,
       ...nodesOf(symbols),
       ...labels.filter((label) => !label.isFixed).map((label) => label.node),
     ],
   });
-  const pieces = [furnace, ...pipes, ...fire, ...symbols];
+  const pieces = [furnace, ...pipes, ...water, ...passes, ...fire, ...symbols];
   paintOnce([behind, front], context.resolution);
   return {
     world,
@@ -121,7 +137,7 @@ function nodesOf(pieces: readonly Drawn[]): Container[] {
   return pieces.flatMap((piece) => (piece.node === undefined ? [] : [piece.node]));
 }
 
-function symbolOf(place: PlacedSymbol, context: SceneContext): Drawn[] {
+function symbolOf(place: PlacedSymbol, plant: SchematicPlant, context: SceneContext): Drawn[] {
   switch (place.kind) {
     case 'shutoff':
       return [createValveSymbol(place, context)];
@@ -134,11 +150,21 @@ function symbolOf(place: PlacedSymbol, context: SceneContext): Drawn[] {
     case 'fan':
       return [createFanSymbol(place, context)];
     case 'damper':
-      return [createDamperSymbol(place, context)];
+      return plant.hasOneServo === true
+        ? [createBladeSymbol(place, context)]
+        : createDamperSymbol(place, context);
+    case 'servo':
+      return [createServoSymbol(place, context)];
+    case 'motor':
+      return [createMotorSymbol(place, plant.hasBelt === true, context)];
+    case 'contactor':
+      return [createContactorSymbol(place, context)];
+    case 'pump':
+      return [createPumpSymbol(place, context)];
     case 'air-switch':
       return [createAirSwitchSymbol(place, context)];
     case 'flame-sensor':
-      return [createFlameSensorSymbol(place, context)];
+      return [createFlameSensorSymbol(place, plant.sensorKind, context)];
     case 'strainer':
     case 'orifice':
     case 'test-point':

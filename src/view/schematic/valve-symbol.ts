@@ -3,11 +3,14 @@ import { readAt } from '../channels.ts';
 import { bitOf, isSet, terminalOf } from '../vocabulary.ts';
 import type { PlacedSymbol } from './layout-types.ts';
 import { placed } from './placed.ts';
-import { type Drawn, OUTLINE_PX, type SceneContext } from './scene.ts';
+import { type Drawn, OUTLINE_PX, type SceneContext, THIN_PX } from './scene.ts';
 import { drawBowTie, fillTo, turnOf } from './valve-body.ts';
 import { valveLook } from './valve-view.ts';
 
-/** A shut-off valve: plug and stem lift off the seat, the coil fills when it is fed. */
+/**
+ * A shut-off valve: plug and stem lift off the seat, the coil fills when it is fed. The one that
+ * opens without current is told to be open by being fed nothing; its spring is drawn.
+ */
 export function createValveSymbol(place: PlacedSymbol, context: SceneContext): Drawn {
   const { palette, channels, vocabulary } = context;
   const opening = channels.indexOf(`gas.${place.id}.opening`);
@@ -20,11 +23,13 @@ export function createValveSymbol(place: PlacedSymbol, context: SceneContext): D
   const box = new Graphics();
   box.rect(-11, -38, 22, 20).fill(palette.body).stroke({ width: OUTLINE_PX, color: palette.ink });
   box.moveTo(-11, -18).lineTo(11, -38).stroke({ width: OUTLINE_PX, color: palette.ink });
+  if (place.normallyOpen === true) drawSpring(box, palette.ink);
   const coil = new Graphics();
   coil.rect(-11, -38, 22, 20).fill(palette.ink);
   coil.moveTo(-9, -20).lineTo(9, -36).stroke({ width: OUTLINE_PX, color: palette.body });
   coil.visible = false;
   const { scale } = context.layout;
+  const opensAlone = place.normallyOpen === true;
   let fill = -1;
   let fed = false;
   return {
@@ -37,11 +42,18 @@ export function createValveSymbol(place: PlacedSymbol, context: SceneContext): D
         fillTo(filling, fill);
         stem.y = -look.stemPx;
       }
-      const isFed = isSet(readAt(view.values, commands), coilBit);
+      const isTold = isSet(readAt(view.values, commands), coilBit);
+      const isFed = coilBit !== 0 && isTold !== opensAlone;
       if (isFed !== fed) {
         fed = isFed;
         coil.visible = fed;
       }
     },
   };
+}
+
+/** A spring between coil and body that lifts the stem. */
+function drawSpring(g: Graphics, colour: string): void {
+  g.moveTo(-5, -18).lineTo(5, -16).lineTo(-5, -13.5).lineTo(5, -11);
+  g.stroke({ width: THIN_PX, color: colour });
 }

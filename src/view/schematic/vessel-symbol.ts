@@ -3,26 +3,27 @@ import { readAt } from '../channels.ts';
 import type { Point } from './layout-types.ts';
 import type { VesselKind } from './plant.ts';
 import { type Drawn, OUTLINE_PX, type SceneContext } from './scene.ts';
-import { bubbleAlpha, shellPoints, waterPoints, waterShare } from './vessel-view.ts';
+import { bubbleAlpha, glassShare, shellPoints, waterPoints, waterShare } from './vessel-view.ts';
 
 const BUBBLES = 9;
 const RISE_PX_S = 26;
 /** Golden-ratio steps spread the bubbles evenly without a pattern. */
 const SPREAD = 0.618034;
 
-/** The vessel: water to its level, bubbles as it steams, the gauge beside it. */
+/** A steam vessel: water to its level, bubbles as it steams, the level glass beside or before it. */
 export function createVesselSymbol(
-  kind: VesselKind,
+  kind: Exclude<VesselKind, 'hot water'>,
   context: SceneContext,
 ): Drawn & { readonly back: Graphics } {
   const { layout, palette, channels, textures } = context;
   const { vessel: shell, gauge, scale: a } = layout;
   const level = channels.indexOf('vessel.level');
+  const inGlass = channels.indexOf('vessel.gauge-glass');
   const steam = channels.indexOf('vessel.steam');
   const outline = shellPoints(shell, kind);
 
   const back = new Graphics();
-  if (gauge !== null) {
+  if (gauge !== null && gauge.x > shell.x + shell.width) {
     for (const y of [gauge.y + 14 * a, gauge.y + gauge.height - 14 * a]) {
       back.moveTo(shell.x + shell.width / 2, y).lineTo(gauge.x, y);
     }
@@ -30,23 +31,24 @@ export function createVesselSymbol(
   }
   back.poly(flat(outline)).fill(palette.body);
   const water = new Graphics();
-  const bubbles = Array.from({ length: kind === 'hot water' ? 0 : BUBBLES }, () => {
+  const bubbles = Array.from({ length: BUBBLES }, () => {
     const bubble = new Sprite(textures.bubble);
     bubble.anchor.set(0.5);
     return bubble;
   });
   const front = new Graphics();
   front.poly(flat(outline), true).stroke({ width: 2.2, color: palette.ink });
+  const glass = new Graphics();
   const column = new Graphics();
   if (gauge !== null) {
     front.roundRect(gauge.x, gauge.y, gauge.width, gauge.height, 5 * a);
     front.stroke({ width: OUTLINE_PX, color: palette.ink });
-    const normal = gauge.y + gauge.height * (1 - waterShare(0, kind));
+    const normal = gauge.y + gauge.height * (1 - glassShare(waterShare(0, kind), shell, gauge));
     front.moveTo(gauge.x - 4 * a, normal).lineTo(gauge.x + 3 * a, normal);
     front.moveTo(gauge.x + gauge.width - 3 * a, normal);
     front.lineTo(gauge.x + gauge.width + 4 * a, normal);
     front.stroke({ width: OUTLINE_PX, color: palette.ink });
-    back.roundRect(gauge.x, gauge.y, gauge.width, gauge.height, 5 * a).fill(palette.body);
+    glass.roundRect(gauge.x, gauge.y, gauge.width, gauge.height, 5 * a).fill(palette.body);
     column.rect(
       gauge.x + 3 * a,
       -(gauge.height - 6 * a),
@@ -59,11 +61,12 @@ export function createVesselSymbol(
   const swarm = new Container({ children: bubbles, visible: false });
   const phases = bubbles.map((_none, i) => (i * SPREAD) % 1);
   let share = -1;
+  let glassFill = -1;
   let steaming = 0;
   return {
     back,
     fixed: front,
-    node: new Container({ children: [water, swarm, column] }),
+    node: new Container({ children: [water, swarm, glass, column] }),
     show(view) {
       const nextShare = waterShare(readAt(view.values, level), kind);
       if (nextShare !== share) {
@@ -71,9 +74,13 @@ export function createVesselSymbol(
         const surface = shell.y + shell.height * (1 - share);
         water.clear();
         water.poly(flat(waterPoints(outline, surface))).fill(palette.water);
-        column.scale.y = share;
       }
-      const alpha = bubbleAlpha(readAt(view.values, steam));
+      const shown = inGlass < 0 ? share : waterShare(readAt(view.values, inGlass), kind);
+      if (gauge !== null && shown !== glassFill) {
+        glassFill = shown;
+        column.scale.y = glassShare(shown, shell, gauge);
+      }
+      const alpha = bubbleAlpha(readAt(view.values, steam) / context.flowScale);
       const surface = shell.y + shell.height * (1 - share);
       const bottom = shell.y + shell.height * 0.93;
       if (alpha !== steaming) {

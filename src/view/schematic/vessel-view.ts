@@ -4,13 +4,37 @@ import type { VesselKind } from './plant.ts';
 /** Level range that the drawn vessel and gauge span, m about normal. */
 const SEEN_LEVEL_M = 0.3;
 const NORMAL_SHARE = 0.52;
+/** In a shell the tubes stand under water: normal level is high, and the glass spans the top part. */
+const NORMAL_SHELL_SHARE = 0.72;
+const SHELL_STROKE = 0.5;
+/** Share of a shell's height that its level glass spans, from the top. */
+export const GLASS_SHARE = 0.52;
 const LEVEL_STEPS = 240;
 
 /** Share of the vessel's height that is under water. */
 export function waterShare(levelM: number, kind: VesselKind): number {
   if (kind === 'hot water') return 1;
-  const share = NORMAL_SHARE + (levelM / (2 * SEEN_LEVEL_M)) * 0.8;
+  const share =
+    kind === 'fire-tube'
+      ? NORMAL_SHELL_SHARE + (levelM / (2 * SEEN_LEVEL_M)) * SHELL_STROKE
+      : NORMAL_SHARE + (levelM / (2 * SEEN_LEVEL_M)) * 0.8;
   return Math.round(Math.min(0.97, Math.max(0.02, share)) * LEVEL_STEPS) / LEVEL_STEPS;
+}
+
+/** Share of the glass that stands under water, so that glass and vessel show one level. */
+export function glassShare(share: number, shell: Rect, glass: Rect): number {
+  const surfaceY = shell.y + shell.height * (1 - share);
+  const wet = (glass.y + glass.height - surfaceY) / glass.height;
+  return Math.min(0.98, Math.max(0.02, wet));
+}
+
+const COLDEST_SEEN_K = 273.15;
+const HOTTEST_SEEN_K = 393.15;
+
+/** Share of a thermometer's column, 0 to 120 °C. */
+export function thermometerShare(temperatureK: number): number {
+  const share = (temperatureK - COLDEST_SEEN_K) / (HOTTEST_SEEN_K - COLDEST_SEEN_K);
+  return Math.round(Math.min(1, Math.max(0, share)) * LEVEL_STEPS) / LEVEL_STEPS;
 }
 
 /** Outline of the shell: an ellipse for a drum, else a rectangle with round corners. */

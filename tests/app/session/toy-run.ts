@@ -57,6 +57,9 @@ export function createToyRun(setup: RunSetup): Run {
     frameCount: () => frames.length,
     firstFrame: () => 0,
     standingFaults: () => [],
+    meter: () => {
+      throw new Error('the toy has no wires');
+    },
     frame: (k) => frames[k] as Float64Array,
     hash: () => `${step}:${story}`,
     status: () => ({
@@ -79,6 +82,9 @@ export function toyFacts(run: Run): Facts {
     steps: [],
     stepNames: [...TOY_STEPS],
     inputs: [],
+    plantInputs: [],
+    hasLimitReset: true,
+    wiring: { sources: [], wires: [], elements: [], rungs: [] },
     commands: [],
     targets: [],
     faults: [],

@@ -6,7 +6,7 @@ import { laneReading, widestLaneReading } from '../../../src/view/chart/lane-rea
 import { lanesOf } from '../../../src/view/chart/lanes.ts';
 import { siReading } from '../../../src/view/reading.ts';
 import { channels } from '../frames.ts';
-import { dairy, hotWater } from '../plants.ts';
+import { dairy, fireTube, hotWater } from '../plants.ts';
 
 const lanes = lanesOf(channels, dairy);
 
@@ -23,14 +23,48 @@ describe('the lanes of the start chart', () => {
       'pilot-spark',
       'fuel-valve',
       'flame',
+      'vessel-pressure',
     ]);
   });
 
-  it('without vent and pilot are fewer, and the spark has its own', () => {
-    const ids = lanesOf(channels, hotWater).map(({ id }) => id);
-    expect(ids).not.toContain('vent-valve');
+  it('with one servo and direct spark: one position, spark by itself, temperature for pressure', () => {
+    expect(lanesOf(channels, hotWater).map(({ id }) => id)).toEqual([
+      'fan',
+      'position',
+      'airflow',
+      'upstream-valve',
+      'downstream-valve',
+      'interspace',
+      'spark',
+      'flame',
+      'flow-temperature',
+    ]);
+  });
+
+  it('without valve proving have no lane for the space between the valves, vent or not', () => {
+    const ids = lanesOf(channels, fireTube).map(({ id }) => id);
+    expect(ids).toContain('vent-valve');
     expect(ids).not.toContain('interspace');
-    expect(ids).toContain('spark');
+  });
+
+  it('hold a fan to a speed, and claim its proof, only where its speed is controlled', () => {
+    const fixed = lanesOf(channels, fireTube)[0];
+    expect(fixed).toMatchObject({ id: 'fan', line: { tolerance: null }, proved: [] });
+    expect(lanes[0]).toMatchObject({ line: { tolerance: 0.05 } });
+    expect(lanes[0].proved).not.toEqual([]);
+  });
+
+  it('claim no proof of closure where the valves have none', () => {
+    const valve = lanesOf(channels, fireTube).find(({ id }) => id === 'upstream-valve');
+    expect(valve?.proved).toEqual([]);
+  });
+
+  it('fit a scale that does not begin at zero to the expected run as well', () => {
+    const line = lanesOf(channels, hotWater).find(({ id }) => id === 'flow-temperature')?.line;
+    const fitted = fitScale(line ?? null, Float64Array.of(300, 355));
+    expect(fitted?.min).toBeCloseTo(273.15, 9);
+    expect(fitted?.max).toBeGreaterThan(360);
+    expect(fitted?.max).toBeLessThan(370);
   });
 
   it('tell what a valve was told, did and proved', () => {
@@ -85,14 +119,18 @@ describe('the room of the chart', () => {
   );
 
   it.each([
-    [1366, 204],
-    [1920, 260],
-    [820, 204],
+    [1366, 267],
+    [1920, 335],
+    [820, 267],
   ])('at %i × %i holds all lanes without scrolling', (width, height) => {
     const g = chartGeometry(width, height, names, widest);
     expect(g.height).toBeLessThanOrEqual(height);
     expect(g.plotX + g.plotWidth).toBeLessThan(g.readingX);
     expect(g.plotWidth).toBeGreaterThan(width * 0.55);
+  });
+
+  it('keeps a row of times under the lanes of the plant that has most', () => {
+    expect(chartGeometry(1366, 267, names, widest).footPx).toBeGreaterThan(0);
   });
 
   it('is scrolled rather than squeezed when it is too low', () => {
@@ -102,7 +140,7 @@ describe('the room of the chart', () => {
   });
 
   it('keeps line and proof of a lane apart from each other and from the next lane', () => {
-    const g = chartGeometry(1366, 204, names, widest);
+    const g = chartGeometry(1366, 267, names, widest);
     for (let lane = 0; lane < lanes.length; lane += 1) {
       const { top, height, provedY } = laneInside(g, lane);
       expect(top).toBeGreaterThan(lane * g.laneHeightPx);

@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { message } from '../../../src/i18n/index.ts';
 import { indexChannels } from '../../../src/view/channels.ts';
 import { siReading } from '../../../src/view/reading.ts';
-import { freeRect, noteOf, panelRect, rowsOf } from '../../../src/view/schematic/close-up-view.ts';
+import { freeRect, panelRect, rowsOf } from '../../../src/view/schematic/close-up-view.ts';
 import { HIT_PX, itemAt, itemsOf, listItems } from '../../../src/view/schematic/items.ts';
 import { labelSize } from '../../../src/view/schematic/label-size.ts';
 import { labelsOf } from '../../../src/view/schematic/labels.ts';
@@ -53,7 +53,7 @@ describe('the items of the drawing', () => {
   it('have each a name of its own, and a note and rows for a close-up', () => {
     expect(new Set(items.map((item) => item.name)).size).toBe(items.length);
     for (const item of items) {
-      expect(noteOf(item, message).length).toBeGreaterThan(10);
+      expect(message(item.note).length).toBeGreaterThan(10);
       for (const { code } of rowsOf(item)) expect(message(code).length).toBeGreaterThan(2);
     }
   });

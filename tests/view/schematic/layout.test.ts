@@ -130,6 +130,32 @@ describe.each([
       expect(beyond.map(({ id }) => id)).toEqual([]);
     });
 
+    it('tubes in the vessel are inside its shell', () => {
+      const { vessel, furnace } = layout;
+      for (const { id, box } of pipeBoxes(layout).filter(({ id: pipe }) => pipe === 'pass:back')) {
+        expect([id, box.x >= vessel.x && box.y >= vessel.y]).toEqual([id, true]);
+        expect(box.y + box.height).toBeLessThan(furnace.y + furnace.height / 4);
+      }
+    });
+
+    it('a linkage runs clear of every label', () => {
+      const { leaders } = layout;
+      const crossed = labels.flatMap((label) =>
+        leaders
+          .filter(({ dashed }) => dashed && plant.hasOneServo === true)
+          .filter(({ points: [from, to] }) =>
+            intersects(label.box, {
+              x: Math.min(from.x, to.x),
+              y: Math.min(from.y, to.y),
+              width: Math.abs(to.x - from.x) + 0.1,
+              height: Math.abs(to.y - from.y) + 0.1,
+            }),
+          )
+          .map(() => label.id),
+      );
+      expect(crossed).toEqual([]);
+    });
+
     it('letters are 16 px or more', () => {
       expect(layout.fontPx).toBeGreaterThanOrEqual(16);
     });

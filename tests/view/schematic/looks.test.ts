@@ -8,8 +8,10 @@ import { gasDots, stackHaze, wallGlow } from '../../../src/view/schematic/furnac
 import { FILL_STEPS, pipeLook } from '../../../src/view/schematic/pipe-view.ts';
 import { valveLook, valveWord } from '../../../src/view/schematic/valve-view.ts';
 import {
+  glassShare,
   shellPoints,
   shellTopAt,
+  thermometerShare,
   waterPoints,
   waterShare,
 } from '../../../src/view/schematic/vessel-view.ts';
@@ -159,6 +161,23 @@ describe('a vessel', () => {
     expect(waterShare(5, 'water-tube')).toBeLessThan(1);
     expect(waterShare(-5, 'water-tube')).toBeGreaterThan(0);
     expect(waterShare(-5, 'hot water')).toBe(1);
+  });
+
+  it('shows the same level in a glass that spans only a part of the shell', () => {
+    const glass = { x: 270, y: 56, width: 14, height: 40 };
+    const share = waterShare(0.05, 'fire-tube');
+    const surface = shell.y + shell.height * (1 - share);
+    const column = glass.y + glass.height * (1 - glassShare(share, shell, glass));
+    expect(column).toBeCloseTo(surface, 9);
+    expect(glassShare(0, shell, glass)).toBeGreaterThan(0);
+  });
+
+  it('of the fire-tube kind has its tubes under water at normal level', () => {
+    expect(waterShare(0, 'fire-tube')).toBeGreaterThan(waterShare(0, 'water-tube'));
+  });
+
+  it('of hot water shows its temperature on a scale of 0 to 120 °C', () => {
+    expect([273.15, 333.15, 393.15, 500].map(thermometerShare)).toEqual([0, 0.5, 1, 1]);
   });
 
   it('has its outlet where its shell is, also off the middle', () => {

@@ -1,0 +1,134 @@
+import type { LadderLayout, PlacedElement, Point } from './layout-types.ts';
+import type { LadderSymbol, Shape } from './symbols.ts';
+
+/** The drawn ladder: made once for a layout, then only what changed is marked anew. */
+export interface DrawnLadder {
+  readonly svg: SVGSVGElement;
+  setWire(wire: string, isLive: boolean): void;
+  setElement(name: string, isMade: boolean): void;
+  /** Mark the rows of these rungs. */
+  markRungs(rungs: ReadonlySet<number>): void;
+}
+
+const SVG = 'http://www.w3.org/2000/svg';
+const FLAG_HALF_PX = 12;
+const TERMINAL_DOWN_PX = 18;
+
+export function drawLadder(
+  layout: LadderLayout,
+  symbolOf: (element: string) => LadderSymbol,
+): DrawnLadder {
+  const svg = node('svg', { class: 'ladder-drawing', 'aria-hidden': 'true' }) as SVGSVGElement;
+  svg.setAttribute('viewBox', `0 0 ${layout.width} ${layout.height}`);
+  const wires = new Map<string, SVGElement[]>();
+  const elements = new Map<string, SVGElement>();
+  const rows = new Map<number, SVGElement[]>();
+  const ofWire = (wire: string, element: SVGElement): void => {
+    wires.set(wire, [...(wires.get(wire) ?? []), element]);
+    svg.append(element);
+  };
+
+  for (const { rung, top, height } of layout.rows) {
+    const band = node('g', { class: 'ladder-row' });
+    band.append(
+      node('rect', { class: 'ladder-wash', x: 0, y: top, width: layout.width, height }),
+      node('rect', { class: 'ladder-bar', x: 2, y: top + 4, width: 6, height: height - 8 }),
+    );
+    rows.set(rung, [...(rows.get(rung) ?? []), band]);
+    svg.append(band);
+  }
+  for (const { wire, x, top, bottom } of layout.rails) {
+    ofWire(wire, node('path', { class: 'ladder-wire ladder-rail', d: `M${x} ${top}V${bottom}` }));
+  }
+  for (const { wire, points } of layout.pieces) {
+    ofWire(wire, node('path', { class: 'ladder-wire', d: pathOf(points) }));
+  }
+  for (const { wire, x, y } of layout.dots) {
+    ofWire(wire, node('circle', { class: 'ladder-dot', cx: x, cy: y, r: 4.5 }));
+  }
+  for (const { wire, x, y, side, widthPx } of layout.flags) {
+    const tip = side === 'from' ? -6 : 6;
+    const inner = side === 'from' ? x + widthPx : x;
+    const outer = side === 'from' ? x : x + widthPx;
+    const d = `M${inner} ${y - FLAG_HALF_PX}H${outer}L${outer + tip} ${y}L${outer} ${y + FLAG_HALF_PX}H${inner}Z`;
+    const flag = node('g', { class: 'ladder-flag' });
+    flag.append(node('path', { d }), text(wire, x + widthPx / 2, y + 5.5, 'middle'));
+    ofWire(wire, flag);
+  }
+  for (const { wire, x, y, anchor } of layout.names) {
+    const name = text(wire, x, y, anchor);
+    name.classList.add('ladder-wire-name');
+    ofWire(wire, name);
+  }
+  for (const place of layout.elements) {
+    const drawn = drawElement(place, symbolOf(place.name));
+    elements.set(place.name, drawn);
+    svg.append(drawn);
+  }
+  return {
+    svg,
+    setWire(wire, isLive) {
+      for (const each of wires.get(wire) ?? []) each.classList.toggle('is-live', isLive);
+    },
+    setElement: (name, isMade) => elements.get(name)?.classList.toggle('is-made', isMade),
+    markRungs(rungs) {
+      for (const [rung, bands] of rows) {
+        for (const band of bands) band.classList.toggle('is-of-step', rungs.has(rung));
+      }
+    },
+  };
+}
+
+function drawElement(place: PlacedElement, symbol: LadderSymbol): SVGElement {
+  const group = node('g', { class: 'ladder-element' });
+  const body = node('g', { transform: `translate(${place.x} ${place.y})` });
+  for (const [part, shapes] of [
+    ['always', symbol.always],
+    ['made', symbol.made],
+    ['open', symbol.open],
+  ] as const) {
+    const layer = node('g', { class: `ladder-${part}` });
+    layer.append(...shapes.map(drawShape));
+    body.append(layer);
+  }
+  group.append(body);
+  place.terminals.forEach(({ x, y }, i) => {
+    const terminal = text(String(i + 1), x, y + TERMINAL_DOWN_PX, 'middle');
+    terminal.classList.add('ladder-terminal');
+    group.append(node('circle', { class: 'ladder-screw', cx: x, cy: y, r: 2.6 }), terminal);
+  });
+  place.lines.forEach((line, i) => {
+    group.append(text(line, place.x, place.linesTopY + i * LINE_PX, 'middle'));
+  });
+  return group;
+}
+const LINE_PX = 19;
+
+function drawShape(shape: Shape): SVGElement {
+  if ('text' in shape) {
+    const letters = text(shape.text, shape.x, shape.y, 'middle');
+    letters.classList.add('ladder-letter');
+    if (shape.inverse === true) letters.classList.add('is-inverse');
+    return letters;
+  }
+  const path = node('path', { class: 'ladder-shape', d: shape.d });
+  if (shape.fill !== undefined) path.classList.add(`fill-${shape.fill}`);
+  if (shape.dashed === true) path.classList.add('is-dashed');
+  return path;
+}
+
+function text(content: string, x: number, y: number, anchor: string): SVGElement {
+  const element = node('text', { x, y, 'text-anchor': anchor });
+  element.textContent = content;
+  return element;
+}
+
+function pathOf(points: readonly Point[]): string {
+  return points.map(({ x, y }, i) => `${i === 0 ? 'M' : 'L'}${x} ${y}`).join('');
+}
+
+function node(name: string, attributes: Readonly<Record<string, string | number>>): SVGElement {
+  const element = document.createElementNS(SVG, name);
+  for (const [key, value] of Object.entries(attributes)) element.setAttribute(key, String(value));
+  return element;
+}
