@@ -1,18 +1,20 @@
 import { createRandom } from '../numeric/index.ts';
 import { createAirChangeCounter } from './air-change-counter.ts';
-import type { AnalogueInput } from './analogue-input.ts';
 import { createClosedProof } from './closed-proof.ts';
 import { connectLogic } from './connect-logic.ts';
-import { type Contact, createContact, createContactBoard } from './contact.ts';
+import { createContact, createContactBoard } from './contact.ts';
 import { createControllerLogic } from './controller-logic.ts';
 import { createCurve } from './curve.ts';
 import { createCurveSupervision } from './curve-supervision.ts';
+import { contactsOf, type DevicesInWires, inputsOf, signalsOf } from './devices-in-wires.ts';
 import { createDrive } from './drive.ts';
 import { createFeedControl } from './feed-control.ts';
 import { type Field, SLOW_STEP_S } from './field.ts';
+import type { FieldParameters } from './field-parameters.ts';
 import { createFiringRate } from './firing-rate.ts';
 import { createFlameRelay, type FlameRelay } from './flame-relay.ts';
 import { createFlameSensor, type FlameSensor } from './flame-sensor.ts';
+import { NOTHING_READ } from './hold-terminals.ts';
 import { createIgnitionTransformer } from './ignition-transformer.ts';
 import { createInterspaceComparator } from './interspace-comparator.ts';
 import { createLevelProbe } from './level-probe.ts';
@@ -21,16 +23,15 @@ import { isSlowSwitch, isSlowTransmitter } from './pace.ts';
 import { createPanel } from './panel.ts';
 import { createPressureSwitch } from './pressure-switch.ts';
 import { createRelay } from './relay.ts';
-import type { FieldParameters } from './sections.ts';
 import { createServo } from './servo.ts';
 import { createSupply } from './supply.ts';
-import { findPlaces } from './take-wiring.ts';
 import { createTemperatureSwitch } from './temperature-switch.ts';
 import { COMMAND_BITS } from './terminals.ts';
 import { createThermometer } from './thermometer.ts';
 import { createRemoteContact, createTimeClock } from './time-clock.ts';
 import { createTransmitter } from './transmitter.ts';
 import { createWaterCutOff } from './water-cut-off.ts';
+import { findPlaces } from './wired-places.ts';
 import { createWiring } from './wiring/index.ts';
 
 const USUAL_STEP_S = 0.01;
@@ -94,22 +95,13 @@ export function createField(
   const sensing = (signal: string) =>
     transmitters.find((transmitter) => transmitter.parameters.senses === signal) ?? null;
 
-  const unwired: Omit<Field, 'wiring' | 'places'> = {
-    parameters,
-    panel: createPanel(),
-    outputs: createOutputs(),
-    supply: createSupply(devices.supply, own),
+  const devicesInWires: DevicesInWires = {
     relays,
     servos,
     drives,
     transmitters,
-    fastTransmitters: transmitters.filter((t) => !isSlowTransmitter(t.parameters)),
-    slowTransmitters: transmitters.filter((t) => isSlowTransmitter(t.parameters)),
     airSwitches: switches.filter((s) => !isSlowSwitch(s.parameters)),
     slowSwitches: switches.filter((s) => isSlowSwitch(s.parameters)),
-    interspaceComparators: devices.interspaceComparators.map((p) =>
-      createInterspaceComparator(p, own),
-    ),
     closedProofs: devices.closedProofs.map((p) => createClosedProof(p, board)),
     temperatureSwitches: devices.temperatureSwitches.map((p) =>
       createTemperatureSwitch(p, SLOW_STEP_S, board),
@@ -120,14 +112,58 @@ export function createField(
     feedControls: devices.feedControls.map((p) => createFeedControl(p, levelProbes, board)),
     timeClocks: devices.timeClocks.map((p) => createTimeClock(p, board)),
     remoteContacts: devices.remoteContacts.map((p) => createRemoteContact(p, board)),
+    flameSensors,
+    airChangeCounters: devices.airChangeCounters.map((p) => createAirChangeCounter(p, own)),
+    isolator: createContact(board, true),
+    panelHeat: createContact(board, false),
+    panelReset: createContact(board, false),
+    panelEmergency: createContact(board, true),
+    panelSetback: createContact(board, false),
+    target: { damperDeg: 0, fanRpm: 0, fuelValveDeg: 0 },
+  };
+  const wiring = createWiring(
+    parameters,
+    contactsOf(devicesInWires),
+    inputsOf(devicesInWires),
+    signalsOf(devicesInWires),
+    board,
+  );
+  // One literal, without a spread: a copied object of this size gets a shape of its own in V8, and
+  // code compiled for the field of one run is then wrong for that of the next.
+  const field: Field = {
+    parameters,
+    panel: createPanel(),
+    outputs: createOutputs(),
+    supply: createSupply(devices.supply, own),
+    relays,
+    servos,
+    drives,
+    transmitters,
+    fastTransmitters: transmitters.filter((t) => !isSlowTransmitter(t.parameters)),
+    slowTransmitters: transmitters.filter((t) => isSlowTransmitter(t.parameters)),
+    airSwitches: devicesInWires.airSwitches,
+    slowSwitches: devicesInWires.slowSwitches,
+    interspaceComparators: devices.interspaceComparators.map((p) =>
+      createInterspaceComparator(p, own),
+    ),
+    closedProofs: devicesInWires.closedProofs,
+    temperatureSwitches: devicesInWires.temperatureSwitches,
+    thermometers,
+    levelProbes,
+    waterCutOffs: devicesInWires.waterCutOffs,
+    feedControls: devicesInWires.feedControls,
+    timeClocks: devicesInWires.timeClocks,
+    remoteContacts: devicesInWires.remoteContacts,
     ignitionTransformers: devices.ignitionTransformers.map(createIgnitionTransformer),
     flameSensors,
     flameRelays,
     listenedTo: flameRelays.map((relay) => sensorOf(relay, flameSensors)),
-    airChangeCounters: devices.airChangeCounters.map((p) => createAirChangeCounter(p, own)),
+    airChangeCounters: devicesInWires.airChangeCounters,
     curve,
     firingRate: createFiringRate(control.firingRate, curve.lowFireRate),
     curveSupervision: createCurveSupervision(control.curveSupervision, own),
+    wiring,
+    places: findPlaces(wiring),
     logic,
     invertedOutputs: devices.relays.reduce(
       (word, { terminal, energises }) =>
@@ -142,16 +178,18 @@ export function createField(
       thermometers.find(({ parameters: p }) => p.senses === 'vessel temperature') ?? null,
     interspaceTransmitter: sensing('interspace'),
     supplyGasTransmitter: sensing('regulated gas'),
-    isolator: createContact(board, true),
-    panelHeat: createContact(board, false),
-    panelReset: createContact(board, false),
-    panelEmergency: createContact(board, true),
-    panelSetback: createContact(board, false),
-    target: { damperDeg: 0, fanRpm: 0, fuelValveDeg: 0 },
+    isolator: devicesInWires.isolator,
+    panelHeat: devicesInWires.panelHeat,
+    panelReset: devicesInWires.panelReset,
+    panelEmergency: devicesInWires.panelEmergency,
+    panelSetback: devicesInWires.panelSetback,
+    target: devicesInWires.target,
     targetIndex: 0,
     targetStale: true,
     countingAir: false,
     onSecondSetpoint: false,
+    heldTerminals: NOTHING_READ,
+    heldDecisions: 0,
     setback: false,
     dayS: hour * HOUR_S,
     stepS: USUAL_STEP_S,
@@ -161,97 +199,11 @@ export function createField(
     commanded: -1,
     relaysMoving: true,
   };
-  const wiring = createWiring(
-    parameters,
-    contactsOf(unwired),
-    inputsOf(unwired),
-    signalsOf(unwired),
-    board,
-  );
-  const field: Field = { ...unwired, wiring, places: findPlaces(wiring) };
   field.servos.forEach((servo, i) => {
     servo.endWired = (field.places.servoEnds[i] as number) >= 0;
   });
   connectLogic(field);
   return field;
-}
-
-/** Every contact that stands in the wiring, by the name of its element. */
-function contactsOf(field: Omit<Field, 'wiring' | 'places'>): Map<string, Contact> {
-  const contacts = new Map<string, Contact>([
-    ['isolator', field.isolator],
-    ['burner-switch', field.panelHeat],
-    ['reset-button', field.panelReset],
-    ['emergency-stop', field.panelEmergency],
-    ['second-setpoint', field.panelSetback],
-  ]);
-  const switches = [
-    ...field.airSwitches,
-    ...field.slowSwitches,
-    ...field.temperatureSwitches,
-    ...field.waterCutOffs,
-    ...field.closedProofs,
-  ];
-  for (const { parameters, snap } of switches) contacts.set(parameters.id, snap.contact);
-  for (const { parameters, contact } of [...field.timeClocks, ...field.remoteContacts]) {
-    contacts.set(parameters.id, contact);
-  }
-  for (const { parameters, pump } of field.feedControls) {
-    contacts.set(`${parameters.id}.pump`, pump.contact);
-  }
-  for (const { parameters, contact, feedback } of field.relays) {
-    contacts.set(`${parameters.id}.contact`, contact);
-    contacts.set(`${parameters.id}.feedback`, feedback);
-  }
-  for (const { parameters, endSwitch } of field.servos) {
-    contacts.set(`${parameters.id}.end-switch`, endSwitch);
-  }
-  return contacts;
-}
-
-/** What each sender puts on its wires at a moment; only a meter asks. */
-function signalsOf(field: Omit<Field, 'wiring' | 'places'>): Map<string, () => number> {
-  const signals = new Map<string, () => number>();
-  for (const t of field.transmitters) {
-    const sent = () => Math.max(t.lowPa, Math.min(t.highPa, t.sensedPa + t.errorPa));
-    signals.set(`${t.parameters.id}.loop`, sent);
-  }
-  for (const t of field.thermometers) signals.set(`${t.parameters.id}.loop`, () => t.sensedC);
-  for (const p of field.levelProbes) signals.set(`${p.parameters.id}.loop`, () => p.sensedM);
-  for (const s of field.servos) {
-    signals.set(`${s.parameters.id}.wiper`, () => s.motorDeg + s.offsetDeg + s.noiseDeg);
-  }
-  for (const d of field.drives) {
-    signals.set(`ao.${d.parameters.id}`, () => field.target.fanRpm);
-    signals.set(`${d.parameters.id}.feedback`, () => d.sensedRpm);
-  }
-  for (const c of field.feedControls) signals.set(`ao.${c.parameters.id}`, () => c.demand);
-  for (const s of field.flameSensors) {
-    signals.set(`${s.parameters.id}.signal`, () => s.smoothMicroamps + s.noiseMicroamps);
-  }
-  return signals;
-}
-
-/** Everything that reads a signal over wires, by the name of the element that measures it. */
-function inputsOf(field: Omit<Field, 'wiring' | 'places'>): Map<string, AnalogueInput> {
-  const inputs = new Map<string, AnalogueInput>();
-  const readers = [
-    ...field.transmitters,
-    ...field.thermometers,
-    ...field.levelProbes,
-    ...field.airChangeCounters,
-    ...field.servos,
-    ...field.flameSensors,
-  ];
-  for (const { parameters, input } of readers) inputs.set(`ai.${parameters.id}`, input);
-  for (const { parameters, valveInput } of field.feedControls) {
-    inputs.set(`${parameters.id}.valve`, valveInput);
-  }
-  for (const { parameters, referenceInput, feedbackInput } of field.drives) {
-    inputs.set(`${parameters.id}.reference`, referenceInput);
-    inputs.set(`ai.${parameters.id}`, feedbackInput);
-  }
-  return inputs;
 }
 
 function sensorOf(relay: FlameRelay, sensors: readonly FlameSensor[]): FlameSensor {

@@ -6,6 +6,7 @@ import type { Curve, Positions } from './curve.ts';
 import type { CurveSupervision } from './curve-supervision.ts';
 import type { Drive } from './drive.ts';
 import type { FeedControl } from './feed-control.ts';
+import type { FieldParameters } from './field-parameters.ts';
 import type { FiringRate } from './firing-rate.ts';
 import type { FlameRelay } from './flame-relay.ts';
 import type { FlameSensor } from './flame-sensor.ts';
@@ -16,15 +17,14 @@ import type { FieldOutputs } from './outputs.ts';
 import type { Panel } from './panel.ts';
 import type { PressureSwitch } from './pressure-switch.ts';
 import type { Relay } from './relay.ts';
-import type { FieldParameters } from './sections.ts';
 import type { Servo } from './servo.ts';
 import type { Supply } from './supply.ts';
-import type { WiredPlaces } from './take-wiring.ts';
 import type { TemperatureSwitch } from './temperature-switch.ts';
 import type { Thermometer } from './thermometer.ts';
 import type { RemoteContact, TimeClock } from './time-clock.ts';
 import type { Transmitter } from './transmitter.ts';
 import type { WaterCutOff } from './water-cut-off.ts';
+import type { WiredPlaces } from './wired-places.ts';
 import type { Wiring } from './wiring/index.ts';
 
 /** The field of one plant: every device's state, and how they hang together. */
@@ -88,6 +88,9 @@ export interface Field {
   targetStale: boolean;
   countingAir: boolean;
   onSecondSetpoint: boolean;
+  /** What terminals and logic said while there were volts to read by. */
+  heldTerminals: number;
+  heldDecisions: number;
   /** A clock or a contact asks for the second setpoint. */
   setback: boolean;
   /** Seconds since midnight of the simulated day. */

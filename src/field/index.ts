@@ -24,6 +24,7 @@ export {
   onOffFeedParameters,
 } from './feed-control.ts';
 export type { Field } from './field.ts';
+export type { FieldParameters } from './field-parameters.ts';
 export {
   type FiringRateParameters,
   type PressureFiringRateParameters,
@@ -59,7 +60,6 @@ export {
   type ControlParameters,
   FIELD_SECTIONS,
   type FieldDevices,
-  type FieldParameters,
   type Section,
 } from './sections.ts';
 export { type ServoParameters, servoParameters } from './servo.ts';

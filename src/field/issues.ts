@@ -1,4 +1,4 @@
-import type { FieldParameters } from './sections.ts';
+import type { FieldParameters } from './field-parameters.ts';
 
 /** What a file may say, each value sane by itself, that still makes no working plant. */
 export interface FieldIssue {

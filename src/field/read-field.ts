@@ -10,6 +10,7 @@ import { type FeedControl, stepFeedControl } from './feed-control.ts';
 import { type Field, SLOW_STEP_S } from './field.ts';
 import { type FlameRelay, stepFlameRelay } from './flame-relay.ts';
 import { type FlameSensor, refreshFlameSensor, stepFlameSensor } from './flame-sensor.ts';
+import { holdTerminals } from './hold-terminals.ts';
 import { type InterspaceComparator, stepInterspaceComparator } from './interspace-comparator.ts';
 import { type LevelProbe, stepLevelProbe } from './level-probe.ts';
 import { type PressureSwitch, stepPressureSwitch } from './pressure-switch.ts';
@@ -19,7 +20,7 @@ import { watchSupply } from './supply.ts';
 import { takeWiring } from './take-wiring.ts';
 import { readTemperature } from './temperature-signals.ts';
 import { stepTemperatureSwitch } from './temperature-switch.ts';
-import { ALL_INPUTS, TARGET_INDEX } from './terminals.ts';
+import { TARGET_INDEX } from './terminals.ts';
 import { stepRemoteContact, stepTimeClock } from './time-clock.ts';
 import { refreshTransmitterNoise, stepTransmitter, type Transmitter } from './transmitter.ts';
 import { stepWaterCutOff } from './water-cut-off.ts';
@@ -50,7 +51,7 @@ export function readField(field: Field, readings: FieldReadings, stepS: number):
   moveContact(field.panelEmergency, !panel.emergencyStopPressed);
   moveContact(field.panelSetback, panel.secondSetpoint);
   if (isWiringStale(wiring)) takeWiring(field);
-  return readLogic(logic) & wiring.inputWord & ALL_INPUTS;
+  return holdTerminals(field, readLogic(logic), wiring.inputWord);
 }
 
 /**

@@ -56,7 +56,6 @@ import {
 import { type TransmitterParameters, transmitterParameters } from './transmitter.ts';
 import { uvSensorParameters } from './uv-sensor.ts';
 import { type WaterCutOffParameters, waterCutOffParameters } from './water-cut-off.ts';
-import type { WiringParameters } from './wiring/index.ts';
 
 /**
  * One section of a plant file: its tables, and whether it is one thing or a list of them. Where a
@@ -131,10 +130,4 @@ export interface ControlParameters {
   readonly curve: CurveParameters;
   readonly firingRate: FiringRateParameters;
   readonly curveSupervision: CurveSupervisionParameters;
-}
-
-export interface FieldParameters {
-  readonly field: FieldDevices;
-  readonly wiring: WiringParameters;
-  readonly control: ControlParameters;
 }

@@ -23,6 +23,10 @@ export const supplyParameters = {
 } as const satisfies ParameterTable;
 export type SupplyParameters = Values<typeof supplyParameters>;
 
+/** Below this share of nominal volts the controller runs on what its own supply still holds. */
+const GONE_SHARE = 0.5;
+const HOLD_UP_S = 0.05;
+
 export interface Supply {
   readonly parameters: SupplyParameters;
   lineVolts: number;
@@ -78,6 +82,8 @@ export function watchSupply(supply: Supply, stepS: number): void {
     supply.volts <= p.highVolts - volts &&
     p.mainsHz >= p.lowHz + hz &&
     p.mainsHz <= p.highHz - hz;
-  moveContact(supply.inBand, follow(supply.monitor, wanted, p.dwellS, stepS));
+  const gone = supply.volts * supply.perNominalVolt < GONE_SHARE;
+  const dwellS = gone ? Math.min(p.dwellS, HOLD_UP_S) : p.dwellS;
+  moveContact(supply.inBand, follow(supply.monitor, wanted, dwellS, stepS));
   supply.watching = supply.monitor.pendingS > 0;
 }

@@ -1,6 +1,7 @@
 import type { PlantFile } from '../engine/index.ts';
-import { type FieldIssue, findFieldIssues } from '../field/index.ts';
+import { type FieldIssue, findFieldIssues, findWiringIssues } from '../field/index.ts';
 import { checkGasTrain, type GasTrainIssue } from '../plant/gas/index.ts';
+import { checkFit } from './fit-checks.ts';
 import type { Issue, IssueCode } from './issue.ts';
 import { issueAt } from './issue-at.ts';
 import { nearest } from './nearest.ts';
@@ -8,6 +9,7 @@ import { phrase } from './phrase.ts';
 import type { Path } from './place.ts';
 import type { Loaded } from './read-yaml.ts';
 import { checkVariant } from './variant-checks.ts';
+import { checkVessel } from './vessel-checks.ts';
 
 /** What makes no plant although every number of it is sane: names that lead nowhere, parts that do not fit. */
 export function checkPlant({ value: plant, source }: Loaded<PlantFile>): Issue[] {
@@ -25,6 +27,21 @@ export function checkPlant({ value: plant, source }: Loaded<PlantFile>): Issue[]
         phrase(`expected.plant.${slugOf(code)}`),
       ),
     ),
+    ...checkVessel(plant).map(([path, code]) =>
+      issueAt(source, path, 'inconsistent', phrase(`expected.vessel.${code}`)),
+    ),
+    ...checkFit(plant).map(([path, code]) =>
+      issueAt(source, path, 'inconsistent', phrase(`expected.fit.${code}`)),
+    ),
+    ...findWiringIssues(plant).map(({ code, path, name, known }) =>
+      issueAt(
+        source,
+        path,
+        code.startsWith('unknown') ? 'unknown-name' : 'inconsistent',
+        phrase(`expected.wiring.${slugOf(code)}`, { name }),
+        nearest(name, known),
+      ),
+    ),
     ...checkVariant(plant).map(([path, code]) =>
       issueAt(source, path, 'inconsistent', phrase(`expected.variant.${code}`)),
     ),
@@ -34,6 +51,7 @@ export function checkPlant({ value: plant, source }: Loaded<PlantFile>): Issue[]
 const FIELD_CODES: Partial<Record<FieldIssue['code'], IssueCode>> = {
   'duplicate id': 'duplicate-id',
   'unknown sensor': 'unknown-name',
+  'unknown probe': 'unknown-name',
 };
 
 interface Explained {

@@ -17,11 +17,12 @@ import {
   gasTrainNumbers,
   mixtureParameters,
 } from '../plant/gas/index.ts';
-import { vesselParameters } from '../plant/vessel/index.ts';
+import { vesselTables } from '../plant/vessel/index.ts';
 import type { ParameterTable } from '../quantity/index.ts';
 import { nameSchema, schemaFromTable } from './schema-from-table.ts';
 import { idSchema, paragraphSchema, titleSchema } from './text-schemas.ts';
 import { variantSchema } from './variant-schema.ts';
+import { wiringSchema } from './wiring-schema.ts';
 
 const MAX_DEVICES = 40;
 
@@ -32,6 +33,10 @@ const gasEdges = Object.entries(gasEdgeTables).map(([kind, table]) =>
     from: nameSchema('the point it leaves'),
     to: nameSchema('the point it goes to; flow this way counts as forward'),
   }),
+);
+
+const vessels = Object.entries(vesselTables).map(([kind, table]) =>
+  schemaFromTable(table as ParameterTable, { kind: z.literal(kind) }),
 );
 
 const gasTrainSchema = schemaFromTable(gasTrainNumbers, {
@@ -85,8 +90,9 @@ export const plantSchema = z
     furnace: schemaFromTable(furnaceParameters),
     ignition: schemaFromTable(ignitionParameters),
     flame: schemaFromTable(flameParameters),
-    vessel: schemaFromTable(vesselParameters),
+    vessel: z.discriminatedUnion('kind', vessels as never),
     field: sectionsSchema(FIELD_SECTIONS),
+    wiring: wiringSchema,
     control: sectionsSchema(CONTROL_SECTIONS),
   })
   .meta({ title: 'Flamewright plant' }) as unknown as z.ZodType<PlantFile>;

@@ -44,6 +44,7 @@ export function checkScenario(
   return [
     ...known(scenario.plant, around.plantIds, 'plant'),
     ...known(scenario.profile, around.profileIds, 'profile'),
+    ...(plant === null ? [] : checkInitial(scenario, plant, source)),
     ...scenario.load.flatMap((_, i) =>
       checkTimes(loadTimes, i, source, ['load', i, 'at'], scenario.until),
     ),
@@ -63,6 +64,42 @@ export function checkScenario(
     ),
     ...checkTimes([scenario.expect.by], 0, source, ['expect', 'by'], scenario.until),
   ];
+}
+
+/** A steam vessel is told its pressure, or its water when it is cold; a hot-water one its water. */
+function checkInitial(
+  { initial }: Scenario,
+  { vessel }: PlantFile,
+  source: Loaded<Scenario>['source'],
+): Issue[] {
+  const { pressureBar, waterC, levelMm } = initial;
+  if (vessel.kind === 'hot water') {
+    const water = phrase('expected.initial.water');
+    return [
+      ...(pressureBar === undefined
+        ? []
+        : [issueAt(source, ['initial', 'pressureBar'], 'inconsistent', water)]),
+      ...(levelMm === 0
+        ? []
+        : [
+            issueAt(
+              source,
+              ['initial', 'levelMm'],
+              'inconsistent',
+              phrase('expected.initial.no-level'),
+            ),
+          ]),
+    ];
+  }
+  if (pressureBar === undefined && waterC === undefined) {
+    const path = ['initial', 'pressureBar'];
+    return [issueAt(source, path, 'missing-key', phrase('expected.initial.steam'))];
+  }
+  if (pressureBar !== undefined && waterC !== undefined) {
+    const path = ['initial', 'waterC'];
+    return [issueAt(source, path, 'exclusive-keys', phrase('expected.initial.one'))];
+  }
+  return [];
 }
 
 function checkOnset(

@@ -42,7 +42,13 @@ const faultOrder = z.strictObject({
 });
 
 const initial = z.strictObject({
-  pressureBar: numberSchema(number('1', 0, 200, 'gauge pressure in the vessel, bar')),
+  pressureBar: numberSchema(
+    number('1', 0, 200, 'gauge pressure in a steam vessel, bar'),
+  ).optional(),
+  waterC: numberSchema(
+    number('°C', 0, 250, 'water in the vessel: of a hot-water boiler, or of a cold steam boiler'),
+  ).optional(),
+  hour: numberSchema(number('1', 0, 24, "time of day, for the plant's clocks", 8)).default(8),
   levelMm: numberSchema(number('mm', -1000, 1000, 'water level from normal', 0)).default(0),
   load: share('share of rated load taken at the start').default(0),
 });

@@ -5,6 +5,7 @@ import { timedAction } from './timed-action.ts';
 
 const PA_PER_BAR = 1e5;
 const M_PER_MM = 1e-3;
+const ZERO_C = 273.15;
 
 export interface RunChoices {
   readonly seed?: number;
@@ -23,12 +24,18 @@ export function setupOf(
   const profileId = scenario?.profile ?? plant?.profile;
   const profile = library.profiles.find(({ id }) => id === profileId);
   if (scenario === undefined || plant === undefined || profile === undefined) return null;
-  const { pressureBar, levelMm, load } = scenario.initial;
+  const { pressureBar, waterC, levelMm, load, hour } = scenario.initial;
   const actions = [...scenario.actions.map(timedAction), ...(choices.actions ?? [])];
   return copyOf({
     plant,
     profile,
-    initial: { vesselGaugePa: pressureBar * PA_PER_BAR, levelM: levelMm * M_PER_MM, load },
+    initial: {
+      vesselGaugePa: (pressureBar ?? 0) * PA_PER_BAR,
+      waterTemperatureK: waterC === undefined ? null : waterC + ZERO_C,
+      levelM: levelMm * M_PER_MM,
+      load,
+      hour,
+    },
     load: scenario.load.map(({ at, load: share }) => ({ atS: at, load: share })),
     faults: scenario.faults.map(faultOrder),
     actions: actions.sort((a, b) => a.t - b.t),

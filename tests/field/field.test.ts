@@ -213,7 +213,9 @@ describe('what the field cuts by itself', () => {
     runPlant(plant, firing, lightOff, 0.1);
     expect(isFuelOff(plant)).toBe(true);
     expect(isMade(plant, 'flame')).toBe(false);
-    expect(isMade(plant, 'controlFuseMade')).toBe(false);
+    // A fuse that blows is seen at its terminal; without any supply only its loss can be.
+    expect(isMade(plant, 'controlFuseMade')).toBe(what === 'isolator');
+    expect(isMade(plant, 'supplyInBand')).toBe(what !== 'isolator');
     runPlant(plant, firing, lightOff, 120);
     expect(plant.field.outputs.fanRpm).toBe(0);
   });

@@ -4,6 +4,7 @@ import { type Issue, phraseOfIssue } from '../../src/scenario/issue.ts';
 import { cardOf, learnerPart } from '../../src/scenario/learner-part.ts';
 import { buildLibrary, type LibraryFile, readActionLog } from '../../src/scenario/library.ts';
 import { setupOf } from '../../src/scenario/setup-of.ts';
+import { library as shipped } from '../support/library.ts';
 import {
   broken,
   type LoosePlant,
@@ -224,7 +225,53 @@ const PLANTS: readonly (readonly [string, (plant: LoosePlant) => void, readonly 
     (p) => (p.variant.vent = 'normally open'),
     ['variant.vent'],
   ],
-  ['proofs that are not fitted', (p) => p.field.closedProofs.pop(), ['variant.proofOfClosure']],
+  [
+    'proofs that are not fitted',
+    (p) => {
+      const { id } = p.field.closedProofs.pop();
+      p.wiring.contacts.push({ id, made: true });
+    },
+    ['variant.proofOfClosure'],
+  ],
+  [
+    'a steam boiler kept by its temperature',
+    (p) =>
+      (p.control.firingRate = {
+        kind: 'temperature',
+        setpointC: 80,
+        secondSetpointC: 60,
+        proportionalBandK: 10,
+        integralS: 300,
+      }),
+    ['control.firingRate.kind'],
+  ],
+  [
+    'a second setpoint above the first',
+    (p) => (p.control.firingRate.secondSetpointPa = 1_250_000),
+    ['control.firingRate.secondSetpointPa'],
+  ],
+  [
+    'a feed control that listens to nothing',
+    (p) => (p.field.feedControls[0].probe = 'level-prob'),
+    ['field.feedControls[0].probe'],
+  ],
+  [
+    'a range upside down',
+    (p) => (p.field.levelProbes[0].highM = -0.5),
+    ['field.levelProbes[0].highM'],
+  ],
+  [
+    'instruments at a point that is not there',
+    (p) => {
+      const rename = (id: string) => (id === 'regulated' ? 'governed' : id);
+      for (const node of p.gasTrain.nodes) node.id = rename(node.id);
+      for (const edge of p.gasTrain.edges) {
+        edge.from = rename(edge.from);
+        edge.to = rename(edge.to);
+      }
+    },
+    ['field.switches[1].senses', 'field.switches[2].senses', 'field.transmitters[1].senses'],
+  ],
   [
     'proving without a comparator',
     (p) => p.field.interspaceComparators.pop(),
@@ -238,6 +285,38 @@ const PLANTS: readonly (readonly [string, (plant: LoosePlant) => void, readonly 
   ],
   ['a profile that is not there', (p) => (p.profile = 'long-times'), ['profile']],
 ];
+
+describe('how a vessel stands at the start', () => {
+  const messages = (initial: string, plant = soundPlant()) =>
+    issuesOf(
+      smallLibrary(
+        broken(SOUND_SCENARIO, '{ pressureBar: 8, levelMm: 0, load: 0.2 }', initial),
+        plant,
+      ),
+    )
+      .filter(({ file }) => file.startsWith('starts'))
+      .map(withPlace);
+
+  it('is a pressure for boiling water, or a temperature for colder water', () => {
+    expect(messages('{ waterC: 20 }')).toEqual([]);
+    expect(messages('{ load: 0.2 }')).toEqual([
+      'starts/small-start.yaml:5:10: initial.pressureBar: this is missing; expected pressureBar, or waterC for a boiler below boiling.',
+    ]);
+    expect(messages('{ pressureBar: 8, waterC: 20 }')).toEqual([
+      'starts/small-start.yaml:5:36: initial.waterC: found 20; expected pressureBar or waterC, not both.',
+    ]);
+  });
+
+  it('is a temperature alone for hot water, which has no level and a pressure by its filling', () => {
+    const school = shipped.plants.find(({ id }) => id === 'school');
+    const plant = { ...structuredClone(school), id: 'dairy', profile: 'short-times' };
+    expect(messages('{ waterC: 60 }', plant)).toEqual([]);
+    expect(messages('{ pressureBar: 2, levelMm: 5 }', plant)).toEqual([
+      'starts/small-start.yaml:5:25: initial.pressureBar: found 2; expected waterC, the pressure of a hot-water boiler following from its filling.',
+      'starts/small-start.yaml:5:37: initial.levelMm: found 5; expected no levelMm, a hot-water boiler having no level.',
+    ]);
+  });
+});
 
 describe('what makes no plant is told by its place in the file', () => {
   it.each(PLANTS)('%s', (_title, change, paths) => {

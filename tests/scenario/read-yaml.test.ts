@@ -51,7 +51,7 @@ const MISSPELT: readonly (readonly [string, string, string, string])[] = [
     'a key inside',
     'levelMm: 0',
     'levelmm: 0',
-    '5:28 initial: there is no key "levelmm" here; expected pressureBar, levelMm or load. Did you mean levelMm?',
+    '5:28 initial: there is no key "levelmm" here; expected pressureBar, waterC, hour, levelMm or load. Did you mean levelMm?',
   ],
   [
     'a key that nothing resembles',
@@ -67,9 +67,9 @@ const MISSPELT: readonly (readonly [string, string, string, string])[] = [
   ],
   [
     'a missing key inside',
-    'pressureBar: 8, ',
+    'fault: lens dirty, ',
     '',
-    '5:10 initial.pressureBar: this is missing; expected a number from 0 to 200.',
+    '9:5 faults[0].fault: this is missing; expected the name of a fault in words, as flamewright list faults shows it.',
   ],
   [
     'the kind of an action',

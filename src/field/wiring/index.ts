@@ -1,3 +1,4 @@
+export { createWiring } from './create-wiring.ts';
 export { type DescribedElement, describeWiring, type WiringDescription } from './describe.ts';
 export { type ElementKind, SECOND_SETPOINT_BIT, type WiredParameters } from './elements.ts';
 export { findWiringIssues, WIRING_ISSUE_CODES, type WiringIssue } from './issues.ts';
@@ -20,7 +21,6 @@ export {
 } from './solve-wiring.ts';
 export {
   BITS_A_WORD,
-  createWiring,
   elementPlace,
   isWorking,
   voltsAt,

@@ -1,7 +1,7 @@
 import { createContactBoard } from '../contact.ts';
+import { createWiring } from './create-wiring.ts';
 import { listElements, type WiredParameters, type WiringElement } from './elements.ts';
 import { EARTH } from './parameters.ts';
-import { createWiring } from './wiring.ts';
 
 export const WIRING_ISSUE_CODES = [
   'no source',

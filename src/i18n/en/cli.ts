@@ -76,6 +76,7 @@ Exit code 0: it ran (a lockout is a result, not a failure). 2: bad input or usag
   'action.set-load': 'load to {load} %',
   'action.firing': 'firing {mode}, {rate} %',
   'action.second-setpoint': 'lower setpoint {on}',
+  'action.remote-enable': 'remote enable {on}',
   'action.turn-cock': 'cock {cock} to {opening} % open',
   'action.insert-fault': 'insert fault {fault}, {severity}',
   'action.clear-fault': 'clear fault {fault}',

@@ -138,6 +138,10 @@ export const scenario = {
   'expected.plant.two-devices-move-one-thing': 'one device for each thing that is moved',
   'expected.plant.no-flame-relay': 'at least one flame relay',
   'expected.plant.unknown-sensor': 'the id of one of the flame sensors',
+  'expected.plant.unknown-probe': 'the id of one of the level probes',
+  'expected.plant.range-upside-down': 'an upper end above the lower one',
+  'expected.plant.one-feed-control-only': 'one feed controller, not several',
+  'expected.plant.setpoints-crossed': 'a second setpoint that is not above the first',
   'expected.plant.make-and-break-points-crossed':
     'make and break points that lie apart, on the side that the kind of switch asks for',
   'expected.plant.curve-lengths-differ': 'as many values as there are firing rates',
@@ -145,6 +149,36 @@ export const scenario = {
   'expected.plant.band-upside-down': 'an upper end well above the lower one, hysteresis included',
   'expected.plant.magnetising-above-rated-current': 'less than the rated current',
 
+  'expected.fit.point-regulated':
+    'another place, or a point named regulated behind the regulator of the gas train',
+  'expected.fit.point-interspace':
+    'another place, or a point named interspace between the main valves of the gas train',
+  'expected.fit.point-manifold':
+    'another place, or a point named manifold behind the main valves of the gas train',
+  'expected.fit.one-shaft': 'the angle of the damper, one servo moving both on one shaft',
+
+  'expected.vessel.temperature-control': 'temperature, the vessel being a hot-water boiler',
+  'expected.vessel.pressure-control': 'pressure, the vessel making steam',
+  'expected.vessel.no-level': 'none of these, a hot-water boiler having no level',
+  'expected.vessel.no-return': 'vessel temperature, a steam vessel having no return',
+  'expected.vessel.feed-control': 'feedControls, without which a steam vessel gets no water',
+
+  'expected.wiring.no-source': 'a source of kind alternating',
+  'expected.wiring.name-taken': 'one thing only that is called {name} in the rungs',
+  'expected.wiring.unknown-element':
+    'an element of this plant: a device, a load, a fuse, or a terminal of the controller',
+  'expected.wiring.element-twice': 'each element once; {name} stands in a rung already',
+  'expected.wiring.uneven-rung': 'wire, element, wire and so on, a wire at both ends',
+  'expected.wiring.element-across-one-wire': 'another wire on each side of {name}',
+  'expected.wiring.load-missing': 'a load {name}, which a device of the plant is',
+  'expected.wiring.not-wired': 'a rung with {name} in it',
+  'expected.wiring.wire-with-one-end': 'something else on the wire {name}, which has one end only',
+  'expected.wiring.no-way-back': 'a way from both ends of {name} to a source or to earth',
+  'expected.wiring.short-circuit':
+    'something that takes power between {name} and the other end of the source',
+  'expected.wiring.unknown-wire': 'a wire of the rungs, or earth',
+  'expected.wiring.unknown-terminal': 'an element with :1 or :2 after it',
+  'expected.wiring.signal-not-heard': 'a circuit that takes the signal of {name} to its input',
   'expected.variant.main-valves':
     'shutoff paths named upstream-valve and downstream-valve in the gas train',
   'expected.variant.comparator': 'none, or an interspace comparator under field',
@@ -163,6 +197,10 @@ export const scenario = {
     'direct spark if ignition.sparkAt is main, and a pilot if it is pilot',
 
   'expected.fault-onset': 'for this fault {kinds}',
+  'expected.initial.water': 'waterC, the pressure of a hot-water boiler following from its filling',
+  'expected.initial.steam': 'pressureBar, or waterC for a boiler below boiling',
+  'expected.initial.one': 'pressureBar or waterC, not both',
+  'expected.initial.no-level': 'no levelMm, a hot-water boiler having no level',
 
   'expectation.not-reached':
     'expected the step {step} by {by} s; the last step entered by then was {last}',

@@ -91,7 +91,7 @@ describe('a bad joint', () => {
   it('in the neutral of the supply leaves no volts to work with', () => {
     const plant = firing(({ joints }) => joints.push({ terminal: 'mains:2', ohm: 1e12 }));
     expect(plant.field.outputs.upstreamValve).toBe(false);
-    expect(isMade(plant, 'controlFuseMade')).toBe(false);
+    expect(isMade(plant, 'supplyInBand')).toBe(false);
   });
 
   it('of some ohms in the supply pulls the volts out of band only under load', () => {
