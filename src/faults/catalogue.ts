@@ -1,21 +1,42 @@
-import { AIR_PATH_FAULTS } from './air-path.ts';
+import { AIRFLOW_FAULTS } from './airflow.ts';
 import { BURNER_FAULTS } from './burner.ts';
+import { COMBUSTION_FAULTS } from './combustion.ts';
+import { FAN_FAULTS } from './fan.ts';
 import type { Fault } from './fault.ts';
-import { FUEL_TRAIN_FAULTS } from './fuel-train.ts';
-import { IGNITION_FAULTS, SENSING_FAULTS } from './ignition-and-sensing.ts';
+import { SENSING_FAULTS } from './flame-sensing.ts';
+import { GAS_LINE_FAULTS } from './gas-line.ts';
+import { GAS_SENSING_FAULTS } from './gas-sensing.ts';
+import { GAS_VALVE_FAULTS } from './gas-valves.ts';
+import { IGNITION_FAULTS } from './ignition.ts';
+import { JOINT_FAULTS } from './joints.ts';
+import { JUMPER_FAULTS } from './jumpers.ts';
+import { LIMIT_FAULTS } from './limits.ts';
+import { PEOPLE_FAULTS } from './people.ts';
+import { SERVO_FAULTS } from './servos.ts';
 import type { FaultSubject } from './subject.ts';
-import { PEOPLE_FAULTS, SUPPLY_FAULTS, VESSEL_FAULTS } from './vessel-and-supply.ts';
+import { SUPPLY_FAULTS } from './supply.ts';
+import { VESSEL_FAULTS } from './vessel.ts';
+import { WIRES_OFF } from './wires-off.ts';
 
 /** Every fault, in the order of the families; the order in which standing faults are applied. */
 export const FAULTS: readonly Fault[] = [
-  ...FUEL_TRAIN_FAULTS,
-  ...AIR_PATH_FAULTS,
+  ...GAS_VALVE_FAULTS,
+  ...GAS_LINE_FAULTS,
+  ...GAS_SENSING_FAULTS,
+  ...SERVO_FAULTS,
+  ...FAN_FAULTS,
+  ...AIRFLOW_FAULTS,
   ...IGNITION_FAULTS,
   ...SENSING_FAULTS,
   ...BURNER_FAULTS,
+  ...COMBUSTION_FAULTS,
   ...VESSEL_FAULTS,
+  ...LIMIT_FAULTS,
   ...SUPPLY_FAULTS,
+  ...WIRES_OFF,
+  ...JOINT_FAULTS,
   ...PEOPLE_FAULTS,
+  ...JUMPER_FAULTS,
 ];
 
 const BY_ID: ReadonlyMap<string, Fault> = new Map(FAULTS.map((fault) => [fault.id, fault]));

@@ -16,6 +16,9 @@ export type FaultFamily = (typeof FAULT_FAMILIES)[number];
 export const ONSET_KINDS = ['start', 'time', 'step', 'intermittent'] as const;
 export type OnsetKind = (typeof ONSET_KINDS)[number];
 
+/** Acts at the plant that undo what was left or has tripped, with no tool in hand. */
+export type UndoingAct = 'turn-cock' | 'reset-limits' | 'firing';
+
 /**
  * How far from sound: 0 is sound, larger is worse, in the fault's own unit.
  * `low` and `high` bound what is worth teaching; `typical` is what a fresh case gets.
@@ -48,7 +51,7 @@ export interface Fault {
   /** Share of field failures, relative to the other faults; own training value. */
   readonly priorWeight: number;
   /** An act of the operator that puts it right by itself. */
-  readonly undoneBy?: 'turn-cock';
+  readonly undoneBy?: UndoingAct;
   appliesTo(subject: FaultSubject): boolean;
   apply(subject: FaultSubject, severity: number): void;
 }
@@ -61,7 +64,7 @@ export const BROKEN: SeverityRange = {
   typical: 1,
   high: 1,
 };
-export function isBroken(severity: number): boolean {
+function isBroken(severity: number): boolean {
   return severity >= 0.5;
 }
 
@@ -70,4 +73,27 @@ export const ANY_ONSET: readonly OnsetKind[] = [...NOT_INTERMITTENT, 'intermitte
 
 export function share(means: string, low: number, typical: number, high: number): SeverityRange {
   return { unit: '1', means, low, typical, high };
+}
+
+/** All of a fault but where it applies and what it changes. */
+export type FaultWords = Omit<Fault, 'appliesTo' | 'apply'>;
+
+/**
+ * A fault of one part: it applies where the plant has the part, and changes that part alone.
+ * Of one that is broken or sound, `change` is called only when it is broken.
+ */
+export function faultOf<T>(
+  find: (subject: FaultSubject) => T | undefined,
+  words: FaultWords,
+  change: (part: T, severity: number) => void,
+): Fault {
+  return {
+    ...words,
+    appliesTo: (subject) => find(subject) !== undefined,
+    apply: (subject, severity) => {
+      const part = find(subject);
+      if (part === undefined || (words.severity === BROKEN && !isBroken(severity))) return;
+      change(part, severity);
+    },
+  };
 }

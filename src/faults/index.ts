@@ -6,5 +6,6 @@ export {
   ONSET_KINDS,
   type OnsetKind,
   type SeverityRange,
+  type UndoingAct,
 } from './fault.ts';
 export type { FaultSubject } from './subject.ts';

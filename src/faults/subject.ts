@@ -7,13 +7,17 @@ import type {
   PressureSwitchParameters,
   RelayParameters,
   ServoParameters,
+  TemperatureSwitchParameters,
+  TransmitterParameters,
+  VariableSpeedParameters,
   WaterCutOffParameters,
+  WiringParameters,
 } from '../field/index.ts';
 import type { AirPathParameters, AmbientParameters } from '../plant/air/index.ts';
 import type { FlameParameters, IgnitionParameters } from '../plant/flame/index.ts';
 import type { FurnaceParameters } from '../plant/furnace/index.ts';
 import type { GasEdgeParameters, GasTrainParameters } from '../plant/gas/index.ts';
-import type { VesselParameters } from '../plant/vessel/index.ts';
+import type { SteamParameters, VesselParameters } from '../plant/vessel/index.ts';
 
 /** Every parameter of a plant that a fault may change: the plant and the field, nothing else. */
 export interface FaultSubject {
@@ -25,6 +29,7 @@ export interface FaultSubject {
   readonly flame: FlameParameters;
   readonly vessel: VesselParameters;
   readonly field: FieldDevices;
+  readonly wiring: WiringParameters;
   readonly control: ControlParameters;
 }
 
@@ -87,4 +92,37 @@ export function cutOffOf(
   stands: WaterCutOffParameters['stands'],
 ): WaterCutOffParameters | undefined {
   return subject.field.waterCutOffs.find((cutOff) => cutOff.stands === stands);
+}
+
+/** The nozzles of the main burner: holes into the furnace that are not the pilot's. */
+export function mainNozzlesOf(subject: FaultSubject): EdgeOf<'orifice'>[] {
+  return subject.gasTrain.edges.filter(
+    (edge): edge is EdgeOf<'orifice'> =>
+      edge.kind === 'orifice' && edge.to === 'furnace' && edge.id !== 'pilot-orifice',
+  );
+}
+
+export function transmitterOf(
+  subject: FaultSubject,
+  senses: TransmitterParameters['senses'],
+): TransmitterParameters | undefined {
+  return subject.field.transmitters.find((one) => one.senses === senses);
+}
+
+export function variableDriveOf(subject: FaultSubject): VariableSpeedParameters | undefined {
+  return subject.field.drives.find(
+    (drive): drive is VariableSpeedParameters => drive.kind === 'variable speed',
+  );
+}
+
+export function steamVesselOf(subject: FaultSubject): SteamParameters | undefined {
+  return subject.vessel.kind === 'hot water' ? undefined : subject.vessel;
+}
+
+/** The switch of an input on a temperature, in a plant that has one there. */
+export function temperatureSwitchOf(
+  subject: FaultSubject,
+  feeds: TemperatureSwitchParameters['feeds'],
+): TemperatureSwitchParameters | undefined {
+  return subject.field.temperatureSwitches.find((s) => s.feeds === feeds);
 }

@@ -120,7 +120,7 @@ describe('run', () => {
   it('refuses a scenario with a mistake, and runs nothing', () => {
     const path = put('bad.yaml', broken(HEALTHY, 'plant: dairy', 'plant: diary'));
     expect(refused('run', path)).toBe(
-      `${path}:4:8: plant: found "diary"; expected one of the plants dairy. Did you mean dairy?`,
+      `${path}:4:8: plant: found "diary"; expected one of the plants dairy, laundry or school. Did you mean dairy?`,
     );
   });
   it('refuses an action that no one can do', () => {
@@ -189,6 +189,34 @@ describe('list', () => {
       expect(lines.map((line, i) => line.startsWith(`${ids[i]}  `))).toEqual(ids.map(() => true));
     },
   );
+  it('tells of every fault what it is, how bad it gets, how it comes, and on which plants', () => {
+    const faults = JSON.parse(succeeded('list', 'faults', '--json')) as Record<string, unknown>[];
+    const plants = JSON.parse(succeeded('list', 'plants', '--json')).map(
+      ({ id }: { id: string }) => id,
+    );
+    for (const fault of faults) {
+      expect(fault).toEqual({
+        id: expect.stringMatching(/^[a-z][a-zA-Z -]+[a-z]$/),
+        family: expect.any(String),
+        component: expect.any(String),
+        mechanism: expect.any(String),
+        severity: {
+          unit: expect.any(String),
+          means: expect.any(String),
+          low: expect.any(Number),
+          typical: expect.any(Number),
+          high: expect.any(Number),
+        },
+        onsets: expect.arrayContaining(['start']),
+        repair: expect.any(String),
+        priorWeight: expect.any(Number),
+        plants: expect.any(Array),
+      });
+      expect(plants).toEqual(expect.arrayContaining(fault.plants as string[]));
+      expect((fault.plants as string[]).length).toBeGreaterThan(0);
+    }
+    expect(faults.length).toBeGreaterThanOrEqual(70);
+  });
   it('does not tell what a scenario expects or which fault it has', () => {
     expect(succeeded('list', 'scenarios', '--json')).not.toMatch(/"expect"|"faults"|"severity"/);
   });

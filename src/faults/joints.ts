@@ -1,0 +1,177 @@
+/** Faults of joints and insulation: loose, burnt, leaking to earth, changed places. */
+import {
+  ANY_ONSET,
+  BROKEN,
+  type Fault,
+  type FaultWords,
+  faultOf,
+  type SeverityRange,
+} from './fault.ts';
+import { type FaultSubject, relayOf } from './subject.ts';
+import {
+  airflow,
+  highGas,
+  highLimit,
+  lowGas,
+  type Named,
+  named,
+  placeOf,
+  safetyContact,
+  wiresAt,
+} from './wired.ts';
+
+const FAMILY = 'supply and wiring';
+
+/** The first terminal of an element that stands in a rung. */
+const firstOf = (element: Named) => (s: FaultSubject) => {
+  const place = placeOf(element)(s);
+  return place && { wiring: place.wiring, terminal: `${place.element}:1` };
+};
+const sourceTerminal = (end: 1 | 2) => (s: FaultSubject) => {
+  const source = s.wiring.sources.find(({ kind }) => kind === 'alternating');
+  return source && { wiring: s.wiring, terminal: `${source.id}:${end}` };
+};
+const liveOf = sourceTerminal(1);
+const neutralOf = sourceTerminal(2);
+
+function badJoint(
+  find: ReturnType<typeof firstOf>,
+  words: Omit<FaultWords, 'family' | 'onsets'>,
+): Fault {
+  return faultOf(
+    find,
+    { ...words, family: FAMILY, onsets: ANY_ONSET },
+    ({ wiring, terminal }, ohm) => {
+      if (ohm > 0) wiring.joints.push({ terminal, ohm });
+    },
+  );
+}
+
+const LEAKAGE: SeverityRange = {
+  unit: 'A',
+  means: 'current to earth at nominal volts',
+  low: 0.02,
+  typical: 3,
+  high: 40,
+};
+
+function earthFault(cable: string, element: Named): Fault {
+  return faultOf(
+    (s) => {
+      const place = placeOf(element)(s);
+      return place === undefined ? undefined : { ...place, volts: s.field.supply.nominalVolts };
+    },
+    {
+      id: `earth fault on the ${cable} cable`,
+      family: FAMILY,
+      component: `${cable} cable`,
+      mechanism: 'the insulation of a core is chafed through, so it leaks to the metal around it',
+      severity: LEAKAGE,
+      onsets: ANY_ONSET,
+      repair: 'prove dead, test the insulation, replace the cable and what chafed it',
+      priorWeight: 1,
+    },
+    ({ wiring, element, volts }, amps) => {
+      if (amps <= 0) return;
+      const [, after] = wiresAt(wiring, element);
+      wiring.bridges.push({ from: after, to: 'earth', ohm: volts / amps });
+    },
+  );
+}
+
+/** Opened and shut together, two valves do the same whichever wire works which. */
+const provedOneByOne =
+  (element: Named): Named =>
+  (s) =>
+    s.field.interspaceComparators.length > 0 || s.field.closedProofs.length > 0
+      ? element(s)
+      : undefined;
+
+function swapped(id: string, component: string, one: Named, other: Named): Fault {
+  return faultOf(
+    (s) => {
+      const a = placeOf(one)(s);
+      const b = placeOf(other)(s);
+      return a === undefined || b === undefined ? undefined : ([a, b] as const);
+    },
+    {
+      id,
+      family: FAMILY,
+      component,
+      mechanism: 'two wires changed places when they were last refitted',
+      severity: BROKEN,
+      onsets: ['start'],
+      repair: 'prove dead, refit by the wiring diagram, prove each function again',
+      priorWeight: 0.5,
+    },
+    ([a, b]) => {
+      a.wiring.swaps.push({ one: `${a.element}:${FAR_END}`, other: `${b.element}:${FAR_END}` });
+    },
+  );
+}
+const FAR_END = 2;
+
+const JOINTS: readonly Fault[] = [
+  badJoint(firstOf(highLimit), {
+    id: 'limit-string terminal loose',
+    component: 'limit string',
+    mechanism: 'a screw has worked loose, so the wire makes and breaks as things shake',
+    severity: { unit: 'Ω', means: 'resistance while it is off', low: 2e4, typical: 1e6, high: 1e9 },
+    repair: 'prove dead, tighten every terminal of the string, pull-test them',
+    priorWeight: 2,
+  }),
+  badJoint(firstOf(safetyContact), {
+    id: 'high-resistance contact at the safety relay',
+    component: 'safety relay',
+    mechanism: 'the burnt contact takes volts that valves and spark then lack',
+    severity: { unit: 'Ω', means: 'resistance of the contact', low: 5, typical: 80, high: 800 },
+    repair: 'replace the relay, measure the volts across its contact under load',
+    priorWeight: 1,
+  }),
+  badJoint(firstOf(airflow), {
+    id: 'high-resistance contact at the airflow switch',
+    component: 'airflow switch',
+    mechanism: 'the contact is dirty, so the input behind it gets too few volts',
+    severity: { unit: 'Ω', means: 'resistance of the contact', low: 2e3, typical: 3e4, high: 1e6 },
+    repair: 'replace the switch, measure the volts at the input',
+    priorWeight: 1,
+  }),
+  badJoint(neutralOf, {
+    id: 'loose neutral',
+    component: 'control supply',
+    mechanism: 'the neutral is loose at its terminal, so the volts shift with every load',
+    severity: { unit: 'Ω', means: 'resistance of the joint', low: 2, typical: 60, high: 1e5 },
+    repair: 'isolate, tighten the neutral, look for what the swing of volts has harmed',
+    priorWeight: 1,
+  }),
+  badJoint(liveOf, {
+    id: 'mains volts low under load',
+    component: 'mains supply',
+    mechanism: 'a burnt joint in the feed loses volts as soon as current is drawn',
+    severity: { unit: 'Ω', means: 'resistance in the feed', low: 2, typical: 12, high: 60 },
+    repair: 'measure the volts at rest and under load, find the joint between',
+    priorWeight: 1,
+  }),
+];
+
+export const JOINT_FAULTS: readonly Fault[] = [
+  ...JOINTS,
+  earthFault(
+    'valve',
+    named((s) => relayOf(s, 'upstreamValve'), '.contact'),
+  ),
+  earthFault('airflow switch', airflow),
+  swapped('gas switch wires swapped', 'gas switches', lowGas, highGas),
+  swapped(
+    'main valve wires swapped',
+    'main valves',
+    provedOneByOne(named((s) => relayOf(s, 'upstreamValve'), '.contact')),
+    named((s) => relayOf(s, 'downstreamValve'), '.contact'),
+  ),
+  swapped(
+    'pilot and upstream valve wires swapped',
+    'pilot and upstream valves',
+    named((s) => relayOf(s, 'pilotValve'), '.contact'),
+    named((s) => relayOf(s, 'upstreamValve'), '.contact'),
+  ),
+];
