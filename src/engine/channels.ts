@@ -1,5 +1,5 @@
 /** What the recorder keeps, in order; a frame is one number for each. */
-import { BITS_A_WORD, describeWiring, type Field, readWiringWords } from '../field/index.ts';
+import { type Field, readWiringWords } from '../field/index.ts';
 import type { QuantityKind, Unit } from '../quantity/index.ts';
 import { instrumentChannels, writeInstruments } from './instrument-channels.ts';
 import type { PlantState } from './plant-state.ts';
@@ -75,7 +75,7 @@ const AFTER_VESSEL: readonly ChannelInfo[] = [
   channel('logic.target', '1', 'word'),
 ];
 
-export function channelsOf(plant: PlantState): readonly ChannelInfo[] {
+export function channelsOf(plant: PlantState, field: Field): readonly ChannelInfo[] {
   const { gas } = plant;
   const { edges } = plant.parameters.gasTrain;
   return [
@@ -90,18 +90,15 @@ export function channelsOf(plant: PlantState): readonly ChannelInfo[] {
       channel(id, unit, kind),
     ),
     ...AFTER_VESSEL,
-    ...wiringChannels(plant),
+    ...wiringChannels(field),
   ];
 }
 
 /** What has volts and what conducts, thirty to a word, in the order of `describeWiring`. */
-function wiringChannels(plant: PlantState): ChannelInfo[] {
-  const { wires, elements } = describeWiring(plant.parameters);
-  const words = (name: string, bits: number) =>
-    Array.from({ length: Math.ceil(bits / BITS_A_WORD) }, (_, k) =>
-      channel(`wiring.${name}.${k}`, '1', 'word'),
-    );
-  return [...words('live', wires.length), ...words('made', elements.length)];
+function wiringChannels({ wiring }: Field): ChannelInfo[] {
+  const words = (name: string, count: number) =>
+    Array.from({ length: count }, (_, k) => channel(`wiring.${name}.${k}`, '1', 'word'));
+  return [...words('live', wiring.liveWords.length), ...words('made', wiring.madeWords.length)];
 }
 
 /** Places of the edges whose opening is recorded. */

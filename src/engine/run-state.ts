@@ -73,7 +73,8 @@ export function createRunState(
   const sound = subjectOf(setup);
   const live = copyData(sound);
   const plant = createPlant(live, setup.initial, setup.seed);
-  const channels = channelsOf(plant);
+  const field = createField(live, setup.seed, setup.initial.hour);
+  const channels = channelsOf(plant, field);
   return {
     setup,
     stepMs,
@@ -81,7 +82,7 @@ export function createRunState(
     stepsPerFrame: FRAME_MS / stepMs,
     faults: createStandingFaults(sound, live),
     plant,
-    field: createField(live, setup.seed, setup.initial.hour),
+    field,
     readings: createReadings(),
     clock,
     burner: createBurner({

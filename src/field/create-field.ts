@@ -198,6 +198,11 @@ export function createField(
     powered: false,
     commanded: -1,
     relaysMoving: true,
+    aimsRest: false,
+    positionsRest: false,
+    restUpstreamStem: Number.NaN,
+    restDownstreamStem: Number.NaN,
+    restFanRpm: Number.NaN,
   };
   field.servos.forEach((servo, i) => {
     servo.endWired = (field.places.servoEnds[i] as number) >= 0;

@@ -50,6 +50,7 @@ export function driveField(
     field.targetStale = false;
     const { points } = field.parameters.control;
     resolveTarget(targetIndex, points, field.curve, field.firingRate.rate, target);
+    field.aimsRest = false;
   }
   moveContact(field.isolator, panel.supplyOn);
   if (commandsWord !== field.commanded) {
@@ -62,7 +63,18 @@ export function driveField(
     if (isWiringStale(wiring)) takeWiring(field);
   }
 
-  const { servos, damper, drive } = field;
+  if (!field.aimsRest) aimServosAndDrive(field, stepS);
+  const { drive } = field;
+  if (drive !== null) {
+    drive.loadNm = readings.loadTorqueNm;
+    stepDrive(drive, drive.running, stepS);
+    outputs.fanRpm = drive.fanRpm;
+  }
+  if (field.slowDriveS >= SLOW_STEP_S - ROUNDING_S) showDrives(field);
+}
+
+function aimServosAndDrive(field: Field, stepS: number): void {
+  const { servos, damper, drive, target } = field;
   let turned = false;
   for (let i = 0; i < servos.length; i++) {
     const servo = servos[i] as Servo;
@@ -71,14 +83,14 @@ export function driveField(
     stepServo(servo, targetDeg, servo.powered, stepS);
     turned = true;
   }
-  if (turned) showBlades(field);
+  if (turned) {
+    showBlades(field);
+    field.positionsRest = false;
+  }
+  field.aimsRest = !turned;
   if (drive !== null) {
     drive.targetRpm = Math.max(0, arrive(drive.referenceInput, target.fanRpm));
-    drive.loadNm = readings.loadTorqueNm;
-    stepDrive(drive, drive.running, stepS);
-    outputs.fanRpm = drive.fanRpm;
   }
-  if (field.slowDriveS >= SLOW_STEP_S - ROUNDING_S) showDrives(field);
 }
 
 function stepRelays(field: Field, stepS: number): void {
@@ -105,7 +117,10 @@ function demandOf(targetIndex: number): FiringDemand {
 function setFiringRate(field: Field, targetIndex: number, readings: FieldReadings): void {
   const { panel, curve, firingRate } = field;
   const left = firingRate.parameters.leftIn;
-  for (const servo of field.servos) refreshServoNoise(servo);
+  for (const servo of field.servos) {
+    refreshServoNoise(servo);
+    if (!servo.resting) field.aimsRest = false;
+  }
   const measuredPa = measurePressure(field, readings);
   const measuredC = measureTemperature(field, readings);
   stepFiringRate(

@@ -5,6 +5,7 @@ import { followWithLag, lagGain } from './lag.ts';
 import { RAD_S_PER_RPM, rotorGain, stepRotor, TWO_PI } from './motor.ts';
 import {
   createPointProof,
+  isProofAtRest,
   type PointProof,
   preparePointProof,
   stepPointProof,
@@ -273,6 +274,11 @@ export function stepDrive(drive: Drive, running: boolean, stepS: number): void {
 export function proveDrive(drive: Drive, stepS: number): void {
   stepPointProof(drive.atPurge, drive.feedbackRpm, true, stepS);
   stepPointProof(drive.atLightOff, drive.feedbackRpm, true, stepS);
+}
+
+/** Nothing more to prove while the speed stays what it is. */
+export function isDriveProved(drive: Drive): boolean {
+  return isProofAtRest(drive.atPurge) && isProofAtRest(drive.atLightOff);
 }
 
 /** Current in the motor's lines, A, for the drive's display or a clamp meter. */

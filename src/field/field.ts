@@ -103,6 +103,13 @@ export interface Field {
   powered: boolean;
   commanded: number;
   relaysMoving: boolean;
+  /** Servos and drive have what they were asked for: asked anew only after a change. */
+  aimsRest: boolean;
+  /** Positions and speeds are proved or not, for good while these three stay what they were. */
+  positionsRest: boolean;
+  restUpstreamStem: number;
+  restDownstreamStem: number;
+  restFanRpm: number;
 }
 
 /** What is slow against it (vessel, water, gas limits, noise, firing rate, displays) runs so often. */

@@ -25,6 +25,9 @@ export const NOTHING_READ =
  */
 export function holdTerminals(field: Field, decided: number, shown: number): number {
   const { supply } = field;
+  if (decided === field.heldDecisions && shown === field.heldTerminals && supply.monitor.made) {
+    return decided & shown & ALL_INPUTS;
+  }
   if (supply.volts * supply.perNominalVolt >= field.parameters.wiring.controller.makeShare) {
     field.heldTerminals = shown;
     field.heldDecisions = decided;

@@ -66,4 +66,6 @@ export function prepareField(field: Field): void {
   field.airChangeCounters.forEach(prepareAirChangeCounter);
   prepareCurve(field.curve);
   field.targetStale = true;
+  field.aimsRest = false;
+  field.positionsRest = false;
 }

@@ -4,7 +4,7 @@ import { type ClosedProof, stepClosedProof } from './closed-proof.ts';
 import { moveContact } from './contact.ts';
 import { readLogic } from './controller-logic.ts';
 import { stepCurveSupervision } from './curve-supervision.ts';
-import { type Drive, proveDrive } from './drive.ts';
+import { type Drive, isDriveProved, proveDrive } from './drive.ts';
 import { driveField } from './drive-field.ts';
 import { type FeedControl, stepFeedControl } from './feed-control.ts';
 import { type Field, SLOW_STEP_S } from './field.ts';
@@ -14,7 +14,7 @@ import { holdTerminals } from './hold-terminals.ts';
 import { type InterspaceComparator, stepInterspaceComparator } from './interspace-comparator.ts';
 import { type LevelProbe, stepLevelProbe } from './level-probe.ts';
 import { type PressureSwitch, stepPressureSwitch } from './pressure-switch.ts';
-import { proveServo, type Servo } from './servo.ts';
+import { isServoProved, proveServo, type Servo } from './servo.ts';
 import { type FieldReadings, readSignal } from './signals.ts';
 import { watchSupply } from './supply.ts';
 import { takeWiring } from './take-wiring.ts';
@@ -42,9 +42,9 @@ export function readField(field: Field, readings: FieldReadings, stepS: number):
     field.slowReadS -= SLOW_STEP_S;
     readSlow(field, readings);
   }
-  readPressures(field, readings, stepS);
-  readPositions(field, readings, stepS);
-  readFlame(field, readings, field.powered, stepS);
+  readPressures(field, readings);
+  readPositions(field, readings);
+  readFlame(field, readings, field.powered);
   watchSupply(supply, stepS);
   moveContact(field.panelHeat, panel.callForHeat);
   moveContact(field.panelReset, panel.resetPressed);
@@ -60,6 +60,8 @@ export function readField(field: Field, readings: FieldReadings, stepS: number):
  */
 export function settleField(field: Field, readings: FieldReadings): number {
   const { dayS } = field;
+  // A line that is blocked by hours holds what it had when it blocked.
+  for (const t of field.transmitters) t.sensedPa = readSignal(readings, t.signal);
   let word = 0;
   let settled = 0;
   for (let i = 0; i < SETTLING_STEPS && settled < SETTLED_STEPS; i++) {
@@ -72,8 +74,8 @@ export function settleField(field: Field, readings: FieldReadings): number {
   return word;
 }
 
-function readPressures(field: Field, readings: FieldReadings, stepS: number): void {
-  const { airSwitches, fastTransmitters, interspaceComparators } = field;
+function readPressures(field: Field, readings: FieldReadings): void {
+  const { airSwitches, fastTransmitters, interspaceComparators, stepS } = field;
   for (let i = 0; i < airSwitches.length; i++) {
     const s = airSwitches[i] as PressureSwitch;
     const { limitResetPressed } = field.panel;
@@ -94,26 +96,47 @@ function readPressures(field: Field, readings: FieldReadings, stepS: number): vo
   }
 }
 
-function readPositions(field: Field, readings: FieldReadings, stepS: number): void {
-  const { closedProofs, servos, drives, airChangeCounters } = field;
+function readPositions(field: Field, readings: FieldReadings): void {
+  const { closedProofs, servos, drives, airChangeCounters, drive: fan, stepS } = field;
+  const fanRpm = fan === null ? 0 : fan.feedbackRpm;
+  if (
+    field.positionsRest &&
+    !field.countingAir &&
+    readings.upstreamStem === field.restUpstreamStem &&
+    readings.downstreamStem === field.restDownstreamStem &&
+    fanRpm === field.restFanRpm
+  ) {
+    return;
+  }
+  let rest = true;
   for (let i = 0; i < closedProofs.length; i++) {
     const proof = closedProofs[i] as ClosedProof;
     stepClosedProof(proof, proof.upstream ? readings.upstreamStem : readings.downstreamStem, stepS);
   }
-  for (let i = 0; i < servos.length; i++) proveServo(servos[i] as Servo, stepS);
+  for (let i = 0; i < servos.length; i++) {
+    const servo = servos[i] as Servo;
+    proveServo(servo, stepS);
+    if (!isServoProved(servo)) rest = false;
+  }
   for (let i = 0; i < drives.length; i++) {
     const drive = drives[i] as Drive;
-    if (drive.variable) proveDrive(drive, stepS);
+    if (!drive.variable) continue;
+    proveDrive(drive, stepS);
+    if (!isDriveProved(drive)) rest = false;
   }
   for (let i = 0; i < airChangeCounters.length; i++) {
     const counter = airChangeCounters[i] as AirChangeCounter;
     if (field.countingAir) countAir(counter, readings.headDifferentialPa, stepS);
     else if (counter.changes !== 0) clearAir(counter);
   }
+  field.positionsRest = rest;
+  field.restUpstreamStem = readings.upstreamStem;
+  field.restDownstreamStem = readings.downstreamStem;
+  field.restFanRpm = fanRpm;
 }
 
-function readFlame(field: Field, readings: FieldReadings, powered: boolean, stepS: number): void {
-  const { flameSensors, flameRelays, listenedTo } = field;
+function readFlame(field: Field, readings: FieldReadings, powered: boolean): void {
+  const { flameSensors, flameRelays, listenedTo, stepS } = field;
   for (let i = 0; i < flameSensors.length; i++) {
     stepFlameSensor(flameSensors[i] as FlameSensor, readings, powered);
   }

@@ -225,6 +225,11 @@ export function proveServo(servo: Servo, stepS: number): void {
   if (servo.feedbackDeg !== servo.provedDeg) proveFeedback(servo, stepS);
 }
 
+/** Nothing more to prove while the feedback stays what it is. */
+export function isServoProved(servo: Servo): boolean {
+  return servo.feedbackDeg === servo.provedDeg;
+}
+
 function proveFeedback(servo: Servo, stepS: number): void {
   const feedback = servo.feedbackDeg;
   if (servo.endSwitchFitted) turnCam(servo);

@@ -17,6 +17,8 @@ import {
 export function takeWiring(field: Field): void {
   const { wiring, places, outputs } = field;
   if (!solveWiring(wiring)) return;
+  field.aimsRest = false;
+  field.positionsRest = false;
   feedSupply(field.supply, voltsAt(wiring, places.monitor));
   const powered = isWorking(wiring, places.controller);
   if (powered !== field.powered) {
@@ -40,6 +42,7 @@ export function takeWiring(field: Field): void {
 /** The controller's outputs and its count; one without power lets go of everything. */
 export function command(field: Field, commandsWord: number): void {
   field.commanded = commandsWord;
+  field.positionsRest = false;
   if (field.powered) setOutputs(field.wiring, commandsWord, field.invertedOutputs);
   else setOutputs(field.wiring, 0, 0);
   field.countingAir = field.powered && (field.commanded & COMMAND_BITS.countAir) !== 0;

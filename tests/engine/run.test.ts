@@ -77,7 +77,7 @@ describe('a run is its log', () => {
       ...healthy(),
       load: [{ atS: 20, load: 0.6 }],
       faults: [
-        { fault: 'regulator droops', severity: 3000, onset: { kind: 'time', atS: 20 } },
+        { fault: 'regulator droops', severity: 0.3, onset: { kind: 'time', atS: 20 } },
         { fault: 'lens dirty', severity: 0.5, onset: { kind: 'step', step: 'purge' } },
       ],
     };
@@ -88,7 +88,7 @@ describe('a run is its log', () => {
     for (const t of [0, 20, purge?.t ?? 0]) {
       live.advanceTo(t);
       live.act({ type: 'set-load', load: 0.2 });
-      live.act({ type: 'insert-fault', fault: 'regulator droops', severity: 1000 });
+      live.act({ type: 'insert-fault', fault: 'regulator droops', severity: 0.1 });
     }
     live.advanceTo(UNTIL_S);
     const again = createRun({ ...setup, actions: live.log() });
@@ -101,7 +101,7 @@ describe('a run is its log', () => {
     const setup = healthy();
     const before = JSON.stringify(setup);
     const run = createRun(setup);
-    run.act({ type: 'insert-fault', fault: 'regulator droops', severity: 5000 });
+    run.act({ type: 'insert-fault', fault: 'regulator droops', severity: 0.5 });
     run.act({ type: 'turn-cock', cock: 'cock', opening: 0.3 });
     run.advanceTo(60);
     expect(JSON.stringify(setup)).toBe(before);

@@ -9,7 +9,7 @@ import {
 } from './elements.ts';
 import { layNetlist, type Netlist } from './netlist.ts';
 import { buildNetwork } from './network.ts';
-import { measureAsBuilt, prepareWiring } from './prepare-wiring.ts';
+import { AS_BUILT, measureAsBuilt, prepareWiring } from './prepare-wiring.ts';
 import { type Wiring, wordsFor } from './wiring.ts';
 
 /**
@@ -54,7 +54,7 @@ export function createWiring(
     board,
     netlist,
     network,
-    builtFor: '',
+    builtFor: AS_BUILT,
     contacts: held,
     contactElement: Int32Array.from(heldElement),
     contactWas: new Uint8Array(held.length),

@@ -122,11 +122,10 @@ export function listElements({ field, wiring }: WiredParameters): WiringElement[
       name,
       kind,
       ohm,
-      pullInVolts: 0,
-      dropOutVolts: 0,
-      condition: SOUND,
-      needed: false,
-      ...more,
+      pullInVolts: more.pullInVolts ?? 0,
+      dropOutVolts: more.dropOutVolts ?? 0,
+      condition: more.condition ?? SOUND,
+      needed: more.needed ?? false,
     });
   };
   const contact = (name: string, needed = true) => put(name, 'contact', CONTACT_OHM, { needed });

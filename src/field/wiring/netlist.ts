@@ -25,7 +25,17 @@ export function layNetlist(parameters: WiredParameters): Netlist {
       if (element === undefined) throw new RangeError(`no element named ${rung[i]}`);
       const fromWire = rung[i - 1] as string;
       const toWire = rung[i + 1] as string;
-      elements.push({ ...element, fromWire, toWire });
+      elements.push({
+        name: element.name,
+        kind: element.kind,
+        ohm: element.ohm,
+        pullInVolts: element.pullInVolts,
+        dropOutVolts: element.dropOutVolts,
+        condition: element.condition,
+        needed: element.needed,
+        fromWire,
+        toWire,
+      });
     }
   }
   for (const { live, neutral } of sources) {

@@ -3,6 +3,8 @@ import { buildNetwork, factoriseIsland, type Island, inject, solveIsland } from 
 import type { Wiring } from './wiring.ts';
 
 const SHORTED_S = 10;
+/** `builtFor` of a network without joints, bridges and swaps. */
+export const AS_BUILT = JSON.stringify([[], [], []]);
 
 /**
  * After any change of a parameter: conductances anew, the network itself only when joints,

@@ -1,4 +1,4 @@
-export { airShareOf } from './air-in-line.ts';
+export { airShareOf } from './carry-air.ts';
 export { createGasTrain } from './create.ts';
 export {
   cockParameters,

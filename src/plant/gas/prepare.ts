@@ -1,6 +1,6 @@
 import { createMonotoneTable, readTable } from '../../numeric/index.ts';
-import { putAirIn } from './air-in-line.ts';
 import { lineariseAll } from './balance.ts';
+import { putAirIn } from './carry-air.ts';
 import { setConductance } from './coast.ts';
 import type { ControlParameters } from './edge-parameters.ts';
 import { describeMixture, REFERENCE_PRESSURE_PA } from './mixture.ts';

@@ -93,6 +93,7 @@ export function prepareRegulator(
   outletDensityKgM3: number,
 ): void {
   bank.setPa[k] = p.setpointPa;
+  keepPressed(bank, k, 1 / p.droopPa);
   bank.perDroop[k] = 1 / p.droopPa;
   bank.friction[k] = p.frictionPa / p.droopPa;
   bank.lowest[k] = -p.lockUpPa / p.droopPa;
@@ -102,6 +103,15 @@ export function prepareRegulator(
   bank.displacedKg[k] = (outletDensityKgM3 * p.diaphragmVolumeDm3) / 1000;
   bank.fullConductance[k] = fullConductance;
   bank.leakConductance[k] = leakConductance;
+}
+
+/** Below its seat a stroke is a force, told in droops: another droop must not move the diaphragm. */
+function keepPressed(bank: RegulatorBank, k: number, perDroop: number): void {
+  const stroke = bank.stroke[k] as number;
+  if (stroke >= 0) return;
+  const pressed = stroke * (perDroop / (bank.perDroop[k] as number));
+  bank.booked[k] = (bank.booked[k] as number) + pressed - stroke;
+  bank.stroke[k] = pressed;
 }
 
 /** Puts regulator k at rest with its outlet at a pressure. */
@@ -164,25 +174,32 @@ export function advanceRegulator(
   const s2 = bank.sensed2[k] as number;
   const toS1 = share * (outletGaugePa - s1);
   const toS2 = share * (s1 + toS1 - s2);
-  const { pace } = bank;
-  pace[4 * k] = toS1 * stepShare;
-  pace[4 * k + 1] = toS2 * stepShare;
-  pace[4 * k + 2] = ((bank.aim[k] as number) - (bank.stroke[k] as number)) * stepShare;
-  pace[4 * k + 3] = (bookedStroke - (bank.booked[k] as number)) * stepShare;
-  goOn(bank, k);
+  const { stroke, booked, pace } = bank;
+  const before = stroke[k] as number;
+  const bookedBefore = booked[k] as number;
+  const s1Pace = toS1 * stepShare;
+  const s2Pace = toS2 * stepShare;
+  const strokePace = ((bank.aim[k] as number) - before) * stepShare;
+  const bookedPace = (bookedStroke - bookedBefore) * stepShare;
+  pace[4 * k] = s1Pace;
+  pace[4 * k + 1] = s2Pace;
+  pace[4 * k + 2] = strokePace;
+  pace[4 * k + 3] = bookedPace;
+  bank.sensed1[k] = s1 + s1Pace;
+  bank.sensed2[k] = s2 + s2Pace;
+  stroke[k] = before + strokePace;
+  booked[k] = bookedBefore + bookedPace;
 }
 
 /** One more step of every regulator at the pace of the last solve. */
 export function coastRegulators(bank: RegulatorBank): void {
-  for (let k = 0; k < bank.count; k++) goOn(bank, k);
-}
-
-function goOn(bank: RegulatorBank, k: number): void {
-  const { sensed1, sensed2, stroke, booked, pace } = bank;
-  sensed1[k] = (sensed1[k] as number) + (pace[4 * k] as number);
-  sensed2[k] = (sensed2[k] as number) + (pace[4 * k + 1] as number);
-  stroke[k] = (stroke[k] as number) + (pace[4 * k + 2] as number);
-  booked[k] = (booked[k] as number) + (pace[4 * k + 3] as number);
+  const { count, sensed1, sensed2, stroke, booked, pace } = bank;
+  for (let k = 0; k < count; k++) {
+    sensed1[k] = (sensed1[k] as number) + (pace[4 * k] as number);
+    sensed2[k] = (sensed2[k] as number) + (pace[4 * k + 1] as number);
+    stroke[k] = (stroke[k] as number) + (pace[4 * k + 2] as number);
+    booked[k] = (booked[k] as number) + (pace[4 * k + 3] as number);
+  }
 }
 
 /** Conductance as aimed, or as the stroke was before the step. */

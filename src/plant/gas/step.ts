@@ -1,4 +1,3 @@
-import { carryAir } from './air-in-line.ts';
 import {
   assemble,
   displaceGas,
@@ -7,6 +6,7 @@ import {
   setRegulator,
   setSlopes,
 } from './balance.ts';
+import { carryAir } from './carry-air.ts';
 import { COAST_THETA, coast, finish, isJump, mayCoast, setConductance } from './coast.ts';
 import { solveByNewton } from './newton.ts';
 import { aimRegulator, regulatorConductance, setRegulatorStep } from './regulator.ts';
