@@ -31,6 +31,7 @@ export const channels: readonly Channel[] = [
   ...EDGES.map((id) => ({ id: `gas.${id}.opening`, unit: '1' })),
   { id: 'air.flow', unit: 'kg/s' },
   { id: 'air.windbox.pressure', unit: 'Pa' },
+  { id: 'air.head.differential', unit: 'Pa' },
   { id: 'fan.speed', unit: 'rpm' },
   { id: 'fan.frequency', unit: 'Hz' },
   { id: 'damper.target', unit: '°' },

@@ -1,7 +1,8 @@
 import { say, sayWord } from '../../i18n/index.ts';
-import { formatQuantity, type QuantityKind, type UnitSystem } from '../../quantity/index.ts';
+import type { QuantityKind, UnitSystem } from '../../quantity/index.ts';
 import type { Facts } from '../session/protocol.ts';
 import { channelName } from './channel-name.ts';
+import { quantityText, readingText } from './quantity-text.ts';
 import { readChannel } from './waits-at.ts';
 
 export interface EquipmentItem {
@@ -51,7 +52,7 @@ function* gasItems(facts: Facts, visible: Visible): Generator<EquipmentItem> {
       name: what === 'pressure' ? channelName(id) : words(place),
       state: (frame, units) => {
         const value = readChannel(facts, frame, id) ?? 0;
-        if (what !== 'opening') return formatQuantity(value, kind, units);
+        if (what !== 'opening') return quantityText(value, kind, units);
         return withFlow(openingText(value), flowText(facts, frame, place, units));
       },
       cock: facts.cocks.find(({ channel }) => channel === id) ?? null,
@@ -69,7 +70,7 @@ function plainItems(
     .map(([id, kind]) => ({
       id,
       name: channelName(id),
-      state: (frame, units) => formatQuantity(readChannel(facts, frame, id) ?? 0, kind, units),
+      state: (frame, units) => readingText(readChannel(facts, frame, id) ?? 0, kind, units, id),
       cock: null,
     }));
 }
@@ -96,7 +97,7 @@ function openingText(opening: number): string {
 
 function flowText(facts: Facts, frame: Float64Array, edge: string, units: UnitSystem): string {
   const flow = readChannel(facts, frame, `gas.${edge}.flow`);
-  return flow === null || Math.abs(flow) < 1e-6 ? '' : formatQuantity(flow, 'gas flow', units);
+  return flow === null || Math.abs(flow) < 1e-6 ? '' : quantityText(flow, 'gas flow', units);
 }
 
 function withFlow(state: string, flow: string): string {

@@ -12,11 +12,12 @@ export interface WaitAt {
   readonly sense: Reading['sense'];
 }
 
-/** The permissives of a step at a frame, each with the reading behind it. */
+/** The permissives of a step that the plant has, at a frame, each with the reading behind it. */
 export function waitsAt(facts: Facts, step: StepFacts | null, frame: Float64Array): WaitAt[] {
   if (step === null) return [];
   const word = readChannel(facts, frame, 'logic.inputs') ?? 0;
-  return step.waits.map(({ input, wanted }) => {
+  const fitted = step.waits.filter(({ input }) => facts.plantInputs.includes(input));
+  return fitted.map(({ input, wanted }) => {
     const made = (word & (1 << facts.inputs.indexOf(input))) !== 0;
     const reading = facts.readings[input];
     return {

@@ -77,7 +77,13 @@ const wiringFactsSchema = z.object({
   ),
   wires: z.array(word),
   elements: z.array(
-    z.object({ name: word, kind: word, operator: z.enum(CONTACT_OPERATORS).optional() }),
+    z.object({
+      name: word,
+      kind: word,
+      operator: z.enum(CONTACT_OPERATORS).optional(),
+      breaks: z.boolean().optional(),
+      called: word.optional(),
+    }),
   ),
   rungs: z.array(z.array(word)),
 });

@@ -1,8 +1,9 @@
 import { useMemo, useState } from 'react';
 import { say } from '../../i18n/index.ts';
-import { formatQuantity, kindOfUnit, type Unit, type UnitSystem } from '../../quantity/index.ts';
+import { kindOfUnit, type Unit, type UnitSystem } from '../../quantity/index.ts';
 import { controlsAt } from '../reading/controls-at.ts';
 import { insertedByHand } from '../reading/hidden-faults.ts';
+import { quantityText } from '../reading/quantity-text.ts';
 import type { FaultFacts } from '../session/protocol.ts';
 import { useStore } from '../session/store.ts';
 import { settings } from '../settings/settings.ts';
@@ -115,9 +116,9 @@ function FaultLine({ fault }: { readonly fault: FaultFacts }) {
 }
 
 function severityText(unit: string, severity: number, units: UnitSystem): string {
-  if (unit === '1') return formatQuantity(severity, 'share', units);
+  if (unit === '1') return quantityText(severity, 'share', units);
   const kind = kindOfUnit(unit as Unit);
-  if (kind !== 'number') return formatQuantity(severity, kind, units);
+  if (kind !== 'number') return quantityText(severity, kind, units);
   return `${Number(severity.toPrecision(3))} ${unit}`;
 }
 

@@ -1,8 +1,10 @@
 import { say, sayWord } from '../../i18n/index.ts';
+import { lookText } from '../reading/plant-words.ts';
 import type { StepAt } from '../reading/step-at.ts';
 import { waitsAt } from '../reading/waits-at.ts';
 import { frameAt, frameIndexAt } from '../session/frame-history.ts';
 import { shortClock } from './clock-text.ts';
+import { plantOfLibrary } from './schematic-plant.ts';
 import { ScrollingSection } from './scrolling-section.tsx';
 import { useFacts, useSession } from './session-context.tsx';
 
@@ -14,6 +16,7 @@ interface Props {
 /** What the controller knows of a lockout, and where one would look next; never the culprit. */
 export function LockoutBanner({ at, onPanel }: Props) {
   const { cause, step, atS } = at.lockout;
+  const plant = plantOfLibrary(useFacts().scenario.plant);
   return (
     <ScrollingSection className="lockout" labelledBy="lockout-title" step={at.step}>
       <div className="lockout-head">
@@ -31,7 +34,7 @@ export function LockoutBanner({ at, onPanel }: Props) {
       <p>{sayWord('cause', cause, '.seen')}</p>
       <WaitedFor step={step} atS={atS} />
       <p>
-        <strong>{say('app.lockout.look')}</strong> {sayWord('cause', cause, '.look')}
+        <strong>{say('app.lockout.look')}</strong> {lookText(cause, plant)}
       </p>
       <p className="lockout-where">
         {say('app.lockout.reset')}

@@ -1,12 +1,14 @@
 import { type ComponentProps, useMemo } from 'react';
 import { say, sayWord } from '../../i18n/index.ts';
-import { formatNumber, formatQuantity } from '../../quantity/index.ts';
+import { canHappen, purposeText } from '../reading/plant-words.ts';
+import { numberText, quantityText } from '../reading/quantity-text.ts';
 import { type StepAt, stepAt } from '../reading/step-at.ts';
 import { type WaitAt, waitsAt } from '../reading/waits-at.ts';
 import type { StepFacts } from '../session/protocol.ts';
 import { useStore } from '../session/store.ts';
 import { settings } from '../settings/settings.ts';
 import { LockoutBanner } from './lockout-banner.tsx';
+import { plantOfLibrary } from './schematic-plant.ts';
 import { ScrollingSection } from './scrolling-section.tsx';
 import { useFacts, useSession, useSessionState } from './session-context.tsx';
 
@@ -17,6 +19,7 @@ export function NowPanel({ onPanel }: { readonly onPanel: () => void }) {
   const { events, shownS } = useSessionState();
   const at = useMemo(() => stepAt(events, shownS), [events, shownS]);
   const step = facts.steps.find((each) => each.step === at.step) ?? null;
+  const plant = plantOfLibrary(facts.scenario.plant);
   const frame = session.shownFrame();
   const waits = frame === null ? [] : waitsAt(facts, step, frame);
   if (isLockedOut(at)) return <LockoutBanner at={at} onPanel={onPanel} />;
@@ -24,7 +27,7 @@ export function NowPanel({ onPanel }: { readonly onPanel: () => void }) {
   return (
     <ScrollingSection className="now" labelledBy="now-title" step={at.step}>
       <h2 id="now-title">{sayWord('step', at.step, '.title')}</h2>
-      <p className="now-purpose">{sayWord('step', at.step)}</p>
+      <p className="now-purpose">{purposeText(at.step, plant.hasPilot)}</p>
       <Waits waits={waits} hold={at.step === 'modulation'} />
       <TimeInStep step={step} inStepS={inStepS} />
     </ScrollingSection>
@@ -67,23 +70,31 @@ function Wait({ wait }: { readonly wait: WaitAt }) {
 
 export function readingText(wait: WaitAt, units: 'SI' | 'US'): string {
   if (wait.value === null) return '';
-  if (wait.limit === null) return formatQuantity(wait.value, wait.kind, units);
+  if (wait.limit === null) return quantityText(wait.value, wait.kind, units);
   if (wait.kind === 'share' && wait.limit === 0) {
-    return say('app.now.reading.open', { value: formatQuantity(wait.value, wait.kind, units) });
+    return say('app.now.reading.open', { value: quantityText(wait.value, wait.kind, units) });
   }
-  return say(`app.now.reading.${wordOf(wait)}`, {
-    value: formatNumber(wait.value, wait.kind, units),
-    limit: formatQuantity(wait.limit, wait.kind, units),
+  return say(`app.now.reading.${wordOf(wait, wait.value, wait.limit)}`, {
+    value: numberText(wait.value, wait.kind, units),
+    limit: quantityText(wait.limit, wait.kind, units),
   });
 }
 
-/** How a reading stands to its limit; a step may also wait for the opposite of what is proved. */
-function wordOf({ sense, wanted, met }: WaitAt): 'over' | 'under' | 'of' | 'to-be-under' {
+/**
+ * How a reading stands to its limit, as the numbers are: a proof can be missing although its
+ * reading is right, or hold within the switch's differential. A step may also wait for the
+ * opposite of what is proved.
+ */
+function wordOf(wait: WaitAt, value: number, limit: number): ReadingWord {
+  const { sense, wanted, met } = wait;
   if (sense === 'at' || sense === 'made') return 'of';
   const wantsAbove = (sense === 'above') === wanted;
-  if (met) return wantsAbove ? 'over' : 'under';
+  const isAbove = value > limit;
+  if (isAbove === wantsAbove) return isAbove ? 'over' : 'under';
+  if (met) return 'beside';
   return wantsAbove ? 'of' : 'to-be-under';
 }
+type ReadingWord = 'over' | 'under' | 'of' | 'beside' | 'to-be-under';
 
 function MetMark({ met }: { readonly met: boolean }) {
   return (
@@ -118,7 +129,9 @@ function MetMark({ met }: { readonly met: boolean }) {
 
 function TimeInStep(props: { readonly step: StepFacts | null; readonly inStepS: number }) {
   const { step, inStepS } = props;
+  const facts = useFacts();
   const { limitS, fails } = limitNow(step, inStepS);
+  const causes = (step?.failsAs ?? []).filter((cause) => canHappen(cause, facts));
   const seconds = inStepS.toFixed(1);
   return (
     <div className="now-time">
@@ -138,10 +151,10 @@ function TimeInStep(props: { readonly step: StepFacts | null; readonly inStepS: 
           <span style={{ width: `${Math.min(100, (inStepS / limitS) * 100)}%` }} />
         </div>
       )}
-      {step === null || step.failsAs.length === 0 ? null : (
+      {causes.length === 0 ? null : (
         <p className="now-fails">
           {say('app.now.fails-as', {
-            causes: step.failsAs.map((cause) => sayWord('cause', cause).toLowerCase()).join('; '),
+            causes: causes.map((cause) => sayWord('cause', cause).toLowerCase()).join('; '),
           })}
         </p>
       )}

@@ -75,6 +75,7 @@ function LadderKey() {
   return (
     <p className="ladder-key">
       <span className="ladder-key-live" aria-hidden="true" /> {say('app.ladder.key.live')}
+      <span className="ladder-key-signal" aria-hidden="true" /> {say('app.ladder.key.signal')}
       <span className="ladder-key-step" aria-hidden="true" /> {say('app.ladder.key.step')}
     </p>
   );

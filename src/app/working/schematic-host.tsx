@@ -9,6 +9,8 @@ import { useFacts, useSession, useSessionPart } from './session-context.tsx';
 import { useViewObject } from './use-view-object.ts';
 import { readingIn, viewMessage, vocabularyOf } from './view-words.ts';
 
+const CONTACTOR = '.contactor';
+
 interface Props {
   readonly look: Surroundings;
   readonly onList: () => void;
@@ -24,7 +26,8 @@ export function SchematicHost({ look, onList, onDrawing }: Props) {
   const { host, object, phase, reason } = useViewObject(
     `${facts.scenario.id} ${attempt}`,
     async (element) => {
-      const plant = plantOfLibrary(facts.scenario.plant);
+      const contactor = facts.wiring.elements.findIndex(({ name }) => name.endsWith(CONTACTOR));
+      const plant = { ...plantOfLibrary(facts.scenario.plant), contactorPlace: contactor };
       const { createSchematic } = await loadSchematic();
       return createSchematic(element, plant, facts.channels, {
         message: viewMessage,

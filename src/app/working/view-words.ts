@@ -1,6 +1,7 @@
 import { message } from '../../i18n/index.ts';
-import { formatQuantity, kindOfUnit, type Unit, type UnitSystem } from '../../quantity/index.ts';
+import { kindOfUnit, type Unit, type UnitSystem } from '../../quantity/index.ts';
 import type { Message, Reading, Vocabulary } from '../../view/index.ts';
+import { readingText } from '../reading/quantity-text.ts';
 import type { Facts } from '../session/protocol.ts';
 
 export const viewMessage: Message = (code, params) => message(code, params);
@@ -13,8 +14,7 @@ export function vocabularyOf({ stepNames, inputs, commands, targets }: Facts): V
 export function readingIn(units: UnitSystem, { channels }: Pick<Facts, 'channels'>): Reading {
   const kinds = new Map(channels.map(({ id, kind }) => [id, kind]));
   return (value, unit, channel) => {
-    if (!Number.isFinite(value)) return '–';
     const kind = kinds.get(channel ?? '') ?? kindOfUnit(unit as Unit);
-    return formatQuantity(value, kind, units);
+    return readingText(value, kind, units, channel ?? '');
   };
 }

@@ -94,6 +94,19 @@ export const app = {
   'app.ladder.not-drawn':
     'The ladder could not be drawn here. The rungs can still be read in words by a screen reader, and the run goes on.',
 
+  'app.direct-spark.drive-to-light-off':
+    'The air is brought down to the amount in which the burner lights softly. It must stay proved all the way.',
+  'app.direct-spark.main-trial':
+    'Spark and main gas together, for a few seconds only. A flame must be seen by the end, or fuel is shut off.',
+  'app.direct-spark.main-proving':
+    'The spark is off. The flame must stand by itself and be seen without a break.',
+  'app.direct-spark.main-not-lit.look':
+    'A flame needs gas, spark and the right air, and then it must be seen. Take these four in turn.',
+  'app.direct-spark.main-lost.look':
+    'Look at the instant the spark stopped: the flame itself, its place on the burner, and its signal.',
+  'app.hot-water.high-limit-open.look':
+    'Was the water really that hot? Compare its temperature with the load, the firing rate and whether the water moves.',
+
   'app.now.waiting-for': 'Waiting for',
   'app.now.must-hold': 'Goes on while these hold',
   'app.now.waiting-for-nothing': 'Nothing but time.',

@@ -79,7 +79,7 @@ export function lanesOf(channels: readonly Channel[], plant: LanePlant): Lane[] 
       proved: ['damperAtPurge', 'damperAtLightOff'],
     }),
     lane('airflow', {
-      line: line('air.windbox.pressure', FULL_WINDBOX_PA, true, 0.08),
+      line: line('air.head.differential', FULL_HEAD_PA, true, 0.08),
       proved: ['airProved'],
     }),
     ...valve('vent-valve'),
@@ -140,7 +140,7 @@ const FULL_TEMPERATURE_K = 373.15;
 const FULL_VESSEL_PA = 1_400_000;
 const FULL_SPEED_RPM = 1900;
 const QUARTER_TURN_DEG = 93;
-const FULL_WINDBOX_PA = 3500;
+const FULL_HEAD_PA = 3500;
 const FULL_INTERSPACE_PA = 12000;
 const FULL_SPARK_W = 150;
 const FULL_SIGNAL_UA = 12;

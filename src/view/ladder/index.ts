@@ -9,6 +9,7 @@ import { elementName } from './names.ts';
 import { type DrawnLadder, drawLadder } from './painter.ts';
 import { newInStep, rungsOfStep } from './rung-words.ts';
 import { createScrollControl } from './scroll-control.ts';
+import { signalWires } from './signal-wires.ts';
 import { iecSymbols, type LadderSymbol } from './symbols.ts';
 import type { Ladder, LadderOptions, LadderStep } from './types.ts';
 
@@ -28,11 +29,12 @@ export function createLadder(host: HTMLElement, options: LadderOptions): Ladder 
   const live = createLiveBits('wiring.live', wiring.wires.length, channels);
   const made = createLiveBits('wiring.made', wiring.elements.length, channels);
   const symbols = new Map<string, LadderSymbol>(
-    wiring.elements.map(({ name, kind, operator }) => [name, iecSymbols(kind, operator)]),
+    wiring.elements.map((element) => [element.name, iecSymbols(element)]),
   );
+  const signals = signalWires(wiring);
   const names = new Map(wiring.elements.map((each) => [each.name, elementName(each, message)]));
   const symbolOf = (element: string): LadderSymbol =>
-    symbols.get(element) ?? iecSymbols('', undefined);
+    symbols.get(element) ?? iecSymbols({ kind: '' });
   let layout: LadderLayout;
   let drawn: DrawnLadder;
   let width = 0;
@@ -54,7 +56,7 @@ export function createLadder(host: HTMLElement, options: LadderOptions): Ladder 
         wrapText(names.get(element) ?? element, roomPx, widthOf).slice(0, MOST_NAME_LINES),
       widthOf,
     });
-    drawn = drawLadder(layout, symbolOf);
+    drawn = drawLadder(layout, symbolOf, signals);
     host.replaceChildren(drawn.svg);
     control.fit();
     showState();
@@ -63,7 +65,7 @@ export function createLadder(host: HTMLElement, options: LadderOptions): Ladder 
 
   function showState(): void {
     wiring.wires.forEach((wire, place) => {
-      drawn.setWire(wire, live.isSet(place));
+      if (!signals.has(wire)) drawn.setWire(wire, live.isSet(place));
     });
     wiring.elements.forEach(({ name }, place) => {
       drawn.setElement(name, made.isSet(place));

@@ -1,38 +1,23 @@
-import type {
-  LadderLayout,
-  LadderRow,
-  PlacedElement,
-  Point,
-  Rail,
-  WireFlag,
-  WireName,
-  WirePiece,
-} from './layout-types.ts';
+import { layParallel } from './layout-parallel.ts';
+import {
+  createPen,
+  type LadderSizes,
+  LINE_EM,
+  openRow,
+  type Pen,
+  TERMINAL_PX,
+} from './layout-pen.ts';
+import type { LadderLayout, Rail, WireFlag } from './layout-types.ts';
 import { type LadderSection, type RungNode, sectionsOf } from './rung-tree.ts';
 import type { LadderWiring } from './types.ts';
 
-export interface LadderSizes {
-  readonly widthPx: number;
-  readonly fontPx: number;
-  /** How far an element's drawing reaches from its middle to where the wire begins. */
-  readonly reachOf: (element: string) => number;
-  readonly linesOf: (element: string, roomPx: number) => readonly string[];
-  readonly widthOf: (text: string) => number;
-}
-
-/** Terminals stand so far from an element's middle, whatever its drawing. */
-export const TERMINAL_PX = 22;
-const COLUMN_PX = 152;
-const FEWEST_COLUMNS = 2;
-const EDGE_PX = 26;
-const LINE_EM = 1.2;
-const ABOVE_SYMBOL_PX = 20;
-const BELOW_SYMBOL_PX = 34;
 const SECTION_GAP_PX = 26;
 const FLAG_PAD_PX = 7;
 const FLAG_FROM_RAIL_PX = 10;
 const NAME_BELOW_PX = 18;
 const RAIL_NAME_IN_PX = 9;
+/** A wider name would run into the terminal of the first element. */
+const WIDEST_RAIL_NAME_PX = 35;
 /** Rails are named again in every so many rows, for when their heads are scrolled away. */
 const ROWS_BETWEEN_RAIL_NAMES = 3;
 
@@ -44,44 +29,6 @@ export function ladderLayout(wiring: LadderWiring, sizes: LadderSizes): LadderLa
   const pen = createPen(sizes);
   for (const section of sectionsOf(wiring)) laySection(section, pen, sizes);
   return pen.finish();
-}
-
-interface Pen {
-  readonly columns: number;
-  readonly columnPx: number;
-  readonly left: number;
-  readonly right: number;
-  y: number;
-  readonly rails: Rail[];
-  readonly rows: LadderRow[];
-  readonly pieces: WirePiece[];
-  readonly names: WireName[];
-  readonly flags: WireFlag[];
-  readonly dots: (Point & { readonly wire: string })[];
-  readonly elements: PlacedElement[];
-  finish(): LadderLayout;
-}
-
-function createPen(sizes: LadderSizes): Pen {
-  const left = EDGE_PX;
-  const right = Math.max(sizes.widthPx, FEWEST_COLUMNS * COLUMN_PX + 2 * EDGE_PX) - EDGE_PX;
-  const columns = Math.max(FEWEST_COLUMNS, Math.floor((right - left) / COLUMN_PX));
-  const pen: Pen = {
-    columns,
-    columnPx: (right - left) / columns,
-    left,
-    right,
-    y: 8,
-    rails: [],
-    rows: [],
-    pieces: [],
-    names: [],
-    flags: [],
-    dots: [],
-    elements: [],
-    finish: () => ({ ...pen, width: right + EDGE_PX, height: pen.y + 8 }),
-  };
-  return pen;
 }
 
 function laySection(section: LadderSection, pen: Pen, sizes: LadderSizes): void {
@@ -104,10 +51,11 @@ function laySection(section: LadderSection, pen: Pen, sizes: LadderSizes): void 
   rows.forEach(({ y }, i) => {
     if (i % ROWS_BETWEEN_RAIL_NAMES !== ROWS_BETWEEN_RAIL_NAMES - 1) return;
     const nameY = y + NAME_BELOW_PX;
-    pen.names.push(
+    const again = [
       { wire: section.left, x: pen.left + RAIL_NAME_IN_PX, y: nameY, anchor: 'start' },
       { wire: section.right, x: pen.right - RAIL_NAME_IN_PX, y: nameY, anchor: 'end' },
-    );
+    ] as const;
+    pen.names.push(...again.filter(({ wire }) => sizes.widthOf(wire) <= WIDEST_RAIL_NAME_PX));
   });
   rail(section.left, pen.left, 'left');
   rail(section.right, pen.right, 'right');
@@ -131,7 +79,17 @@ function layRung(
     const part = Math.min(rest, room);
     layRow(node, from, from + part, start, section, pen, sizes);
     const last = from + part;
-    layBranches(node, from, last, start, section, pen, sizes);
+    const { y } = pen.rows[pen.rows.length - 1];
+    for (const parallel of node.parallels) {
+      if (parallel.from < from || parallel.from >= last) continue;
+      if (parallel.to < last) {
+        const column = (wire: number): number => pen.left + (start + wire - from) * pen.columnPx;
+        const isAtRail = start + parallel.from === from && parallel.rung.wires[0] === section.left;
+        const ends = { fromX: column(parallel.from), toX: column(parallel.to), parentY: y };
+        layParallel(parallel.rung, ends, isAtRail, pen, sizes);
+      } else layRung(parallel.rung, 0, section, pen, sizes);
+    }
+    layBranches(node, from, last, start, y, section, pen, sizes);
     from = last;
     start = 0;
   } while (from < count);
@@ -149,14 +107,7 @@ function layRow(
 ): void {
   const { columnPx } = pen;
   const names = node.elements.slice(from, to);
-  const lines = names.map((name) => sizes.linesOf(name, columnPx - 12));
-  const lineHeight = sizes.fontPx * LINE_EM;
-  const most = Math.max(1, ...lines.map((each) => each.length));
-  const top = pen.y;
-  const y = top + most * lineHeight + ABOVE_SYMBOL_PX;
-  const height = y + BELOW_SYMBOL_PX - top;
-  pen.y += height;
-  pen.rows.push({ rung: node.rung, y, top, height });
+  const { y, putElement } = openRow(node.rung, names, pen, sizes);
 
   const isWhole = to === node.elements.length;
   const endWire = node.wires[to] ?? '';
@@ -171,19 +122,8 @@ function layRow(
     const place = isLast && endsAtRail ? pen.columns - 1 : start + i;
     return at(place) + columnPx / 2;
   });
-  names.forEach((name, i) => {
-    const x = middles[i];
-    pen.elements.push({
-      name,
-      x,
-      y,
-      lines: lines[i],
-      linesTopY: y - ABOVE_SYMBOL_PX - lines[i].length * lineHeight + lineHeight * 0.8,
-      terminals: [
-        { x: x - TERMINAL_PX, y },
-        { x: x + TERMINAL_PX, y },
-      ],
-    });
+  middles.forEach((x, i) => {
+    putElement(i, x);
   });
   for (let i = 0; i <= names.length; i += 1) {
     const wire = node.wires[from + i] ?? '';
@@ -210,7 +150,9 @@ function layRow(
     });
     const isNamed = after !== undefined || (hangsAtEnd && !endsAtRail);
     if (before !== undefined && isNamed) {
-      const tapped = node.branches.some((branch) => branch.wire === from + i);
+      const tapped =
+        node.branches.some((branch) => branch.wire === from + i) ||
+        node.parallels.some((beside) => beside.from === from + i || beside.to === from + i);
       const x = at(start + i);
       pen.names.push({
         wire,
@@ -248,11 +190,11 @@ function layBranches(
   from: number,
   to: number,
   start: number,
+  parentY: number,
   section: LadderSection,
   pen: Pen,
   sizes: LadderSizes,
 ): void {
-  const parentY = pen.rows[pen.rows.length - 1].y;
   const inRow = node.branches.filter(({ wire }) => wire > from && wire <= to);
   const columnOf = (wire: number): number => start + wire - from;
   const fits = ({ wire, node: child }: RungNode['branches'][number]): boolean =>

@@ -1,7 +1,5 @@
 import { type ChannelIndex, readAt } from '../channels.ts';
-
-/** Wires or elements a packed word carries. */
-export const BITS_A_WORD = 30;
+import { BITS_A_WORD } from '../packed-bits.ts';
 
 /** Reads a list of bits that is packed over several channels: `wiring.live.0`, `wiring.live.1`, … */
 export interface LiveBits {

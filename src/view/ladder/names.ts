@@ -7,6 +7,7 @@ export const NAMED_PARTS = [
   'contact',
   'feedback',
   'end-switch',
+  'pump',
   'loop',
   'upper',
   'lower',
@@ -24,7 +25,11 @@ const NAMED = new Set<string>(NAMED_PARTS);
 const BEFORE = new Set<string>(['in', 'out', 'ai', 'ao']);
 
 /** An element's name in words: `fan-relay.coil` is a part of a device, `in.airProved` a terminal. */
-export function elementName({ name }: Pick<LadderElement, 'name'>, message: Message): string {
+export function elementName(
+  { name, called }: Pick<LadderElement, 'name' | 'called'>,
+  message: Message,
+): string {
+  if (called !== undefined) return wordsOf(called);
   const dot = name.indexOf('.');
   if (dot < 0) return wordsOf(name);
   const head = name.slice(0, dot);

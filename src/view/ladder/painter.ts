@@ -12,11 +12,13 @@ export interface DrawnLadder {
 
 const SVG = 'http://www.w3.org/2000/svg';
 const FLAG_HALF_PX = 12;
-const TERMINAL_DOWN_PX = 18;
+const TERMINAL_DOWN_PX = 19;
+const TERMINAL_OUT_PX = 4;
 
 export function drawLadder(
   layout: LadderLayout,
   symbolOf: (element: string) => LadderSymbol,
+  signals: ReadonlySet<string>,
 ): DrawnLadder {
   const svg = node('svg', { class: 'ladder-drawing', 'aria-hidden': 'true' }) as SVGSVGElement;
   svg.setAttribute('viewBox', `0 0 ${layout.width} ${layout.height}`);
@@ -25,6 +27,7 @@ export function drawLadder(
   const rows = new Map<number, SVGElement[]>();
   const ofWire = (wire: string, element: SVGElement): void => {
     wires.set(wire, [...(wires.get(wire) ?? []), element]);
+    if (signals.has(wire)) element.classList.add('is-signal');
     svg.append(element);
   };
 
@@ -93,7 +96,8 @@ function drawElement(place: PlacedElement, symbol: LadderSymbol): SVGElement {
   }
   group.append(body);
   place.terminals.forEach(({ x, y }, i) => {
-    const terminal = text(String(i + 1), x, y + TERMINAL_DOWN_PX, 'middle');
+    const outward = i === 0 ? -TERMINAL_OUT_PX : TERMINAL_OUT_PX;
+    const terminal = text(String(i + 1), x + outward, y + TERMINAL_DOWN_PX, 'middle');
     terminal.classList.add('ladder-terminal');
     group.append(node('circle', { class: 'ladder-screw', cx: x, cy: y, r: 2.6 }), terminal);
   });

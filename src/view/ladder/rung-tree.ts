@@ -7,6 +7,13 @@ export interface RungNode {
   readonly wires: readonly string[];
   readonly elements: readonly string[];
   readonly branches: readonly Branch[];
+  readonly parallels: readonly Parallel[];
+}
+/** A rung that begins and ends at wires of another, with no branch between them. */
+export interface Parallel {
+  readonly from: number;
+  readonly to: number;
+  readonly rung: RungNode;
 }
 export interface Branch {
   /** Which of the rung's wires it leaves from. */
@@ -41,7 +48,9 @@ export function sectionsOf(wiring: LadderWiring): LadderSection[] {
       if (wire > 0 && !rails.has(name) && !home.has(name)) home.set(name, { rung, wire });
     });
   });
+  const besideOf = rungs.map((_parts, rung) => besideWhich(rung, rungs));
   const parentOf = rungs.map(({ wires }, rung) => {
+    if (besideOf[rung] !== null) return null;
     const place = home.get(wires[0] ?? '');
     return place === undefined || place.rung === rung ? null : place;
   });
@@ -52,7 +61,12 @@ export function sectionsOf(wiring: LadderWiring): LadderSection[] {
     const branches = parentOf.flatMap((place, child) =>
       place?.rung === rung && !drawn.has(child) ? [{ wire: place.wire, node: nodeOf(child) }] : [],
     );
-    return { rung, wires: rungs[rung].wires, elements: rungs[rung].elements, branches };
+    const parallels = besideOf.flatMap((place, child) =>
+      place?.rung === rung && !drawn.has(child)
+        ? [{ from: place.from, to: place.to, rung: nodeOf(child) }]
+        : [],
+    );
+    return { rung, wires: rungs[rung].wires, elements: rungs[rung].elements, branches, parallels };
   };
   const sections = new Map<string, RungNode[]>();
   const put = (rung: number): void => {
@@ -60,13 +74,36 @@ export function sectionsOf(wiring: LadderWiring): LadderSection[] {
     sections.set(left, [...(sections.get(left) ?? []), nodeOf(rung)]);
   };
   rungs.forEach((_rung, i) => {
-    if (parentOf[i] === null && !drawn.has(i)) put(i);
+    if (parentOf[i] === null && besideOf[i] === null && !drawn.has(i)) put(i);
   });
   // Rungs that only feed one another in a ring have no beginning: any of them will do.
   rungs.forEach((_rung, i) => {
     if (!drawn.has(i)) put(i);
   });
   return [...sections].map(([left, roots]) => ({ left, right: usualEnd(roots, neutrals), roots }));
+}
+
+interface RungParts {
+  readonly wires: readonly string[];
+  readonly elements: readonly string[];
+}
+
+/** Which rung a rung lies beside: it joins two wires of it, and nothing leaves between these. */
+function besideWhich(
+  rung: number,
+  rungs: readonly RungParts[],
+): { readonly rung: number; readonly from: number; readonly to: number } | null {
+  const { wires, elements } = rungs[rung];
+  const starts = new Set(rungs.flatMap((other, i) => (i === rung ? [] : [other.wires[0]])));
+  for (const [beside, other] of rungs.entries()) {
+    const from = other.wires.indexOf(wires[0]);
+    const to = other.wires.indexOf(wires[wires.length - 1], from + 1);
+    if (beside === rung || from < 0 || to < 0 || to === other.wires.length - 1) continue;
+    const between = other.wires.slice(from + 1, to);
+    if (elements.length > to - from || between.some((wire) => starts.has(wire))) continue;
+    return { rung: beside, from, to };
+  }
+  return null;
 }
 
 function railsOf({ sources, rungs }: LadderWiring): ReadonlySet<string> {

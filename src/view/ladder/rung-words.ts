@@ -2,6 +2,7 @@ import { type Channel, indexChannels } from '../channels.ts';
 import type { Message } from '../message.ts';
 import { createLiveBits } from './live-bits.ts';
 import { elementName, stateWord } from './names.ts';
+import { signalWires } from './signal-wires.ts';
 import type { LadderStep, LadderWiring } from './types.ts';
 
 export interface RungText {
@@ -25,10 +26,13 @@ export function createRungWords(
   let shown: readonly RungText[] = [];
   let shownStep: LadderStep | null = null;
 
-  const wireText = (name: string): string =>
-    message(`view.ladder.wire.${live.isSet(wirePlaces.get(name) ?? -1) ? 'live' : 'dead'}`, {
-      wire: name,
-    });
+  const signals = signalWires(wiring);
+
+  const wireText = (name: string): string => {
+    const isLive = live.isSet(wirePlaces.get(name) ?? -1);
+    const state = signals.has(name) ? 'signal' : isLive ? 'live' : 'dead';
+    return message(`view.ladder.wire.${state}`, { wire: name });
+  };
   const elementText = (name: string): string => {
     const place = elementPlaces.get(name);
     if (place === undefined) return name;

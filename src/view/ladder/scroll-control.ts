@@ -34,13 +34,19 @@ export function scrollFor(
   return Math.max(0, above < view.top || bottom - top > view.height ? above : below);
 }
 
+interface Pinch {
+  readonly middle: Point;
+  readonly apartPx: number;
+}
+const DRAGGED = 'is-dragged';
+
 export function createScrollControl(
   host: HTMLElement,
   setZoom: (zoom: number) => void,
 ): ScrollControl {
   let zoom = 1;
-  const fingers = new Map<number, Point>();
   let dragged: Point | null = null;
+  let pinched: Pinch | null = null;
 
   function zoomAt(factor: number, at: Point): void {
     const next = boundedZoom(zoom, factor);
@@ -53,15 +59,17 @@ export function createScrollControl(
     host.scrollTo(x, y);
   }
   const middle = (): Point => ({ x: host.clientWidth / 2, y: host.clientHeight / 2 });
-  const at = (event: MouseEvent): Point => {
+  const at = (event: Pick<MouseEvent, 'clientX' | 'clientY'>): Point => {
     const box = host.getBoundingClientRect();
     return { x: event.clientX - box.left, y: event.clientY - box.top };
   };
-  const apart = (): number => {
-    const [a, b] = [...fingers.values()];
-    return a === undefined || b === undefined ? 1 : Math.hypot(a.x - b.x, a.y - b.y) || 1;
+  const pinchOf = ([first, second]: TouchList): Pinch => {
+    const [a, b] = [at(first), at(second)];
+    return {
+      middle: { x: (a.x + b.x) / 2, y: (a.y + b.y) / 2 },
+      apartPx: Math.max(1, Math.hypot(a.x - b.x, a.y - b.y)),
+    };
   };
-
   const listeners: { [K in keyof HTMLElementEventMap]?: (event: HTMLElementEventMap[K]) => void } =
     {
       wheel(event) {
@@ -79,37 +87,38 @@ export function createScrollControl(
         event.stopPropagation();
       },
       pointerdown(event) {
-        if (event.pointerType === 'mouse') {
-          if (event.button === 0) dragged = at(event);
-          return;
-        }
-        fingers.set(event.pointerId, at(event));
+        // Fingers scroll by themselves; a mouse has to be helped.
+        if (event.pointerType !== 'mouse' || event.button !== 0) return;
+        dragged = at(event);
+        host.setPointerCapture(event.pointerId);
+        host.classList.add(DRAGGED);
       },
       pointermove(event) {
-        if (dragged !== null) {
-          const now = at(event);
-          if (!host.hasPointerCapture(event.pointerId)) host.setPointerCapture(event.pointerId);
-          host.scrollBy(dragged.x - now.x, dragged.y - now.y);
-          dragged = now;
-          return;
-        }
-        if (!fingers.has(event.pointerId)) return;
-        const before = apart();
-        fingers.set(event.pointerId, at(event));
-        if (fingers.size === 2) {
-          const [a, b] = [...fingers.values()];
-          zoomAt(apart() / before, { x: (a.x + b.x) / 2, y: (a.y + b.y) / 2 });
-        }
+        if (dragged === null) return;
+        const now = at(event);
+        host.scrollBy(dragged.x - now.x, dragged.y - now.y);
+        dragged = now;
       },
       pointerup: letGo,
       pointercancel: letGo,
+      touchstart: takePinch,
+      touchend: takePinch,
+      touchcancel: takePinch,
       touchmove(event) {
-        if (event.touches.length > 1) event.preventDefault();
+        if (pinched === null || event.touches.length !== 2 || !event.cancelable) return;
+        event.preventDefault();
+        const next = pinchOf(event.touches);
+        host.scrollBy(pinched.middle.x - next.middle.x, pinched.middle.y - next.middle.y);
+        zoomAt(next.apartPx / pinched.apartPx, next.middle);
+        pinched = next;
       },
     };
-  function letGo(event: PointerEvent): void {
+  function takePinch(event: TouchEvent): void {
+    pinched = event.touches.length === 2 ? pinchOf(event.touches) : null;
+  }
+  function letGo(): void {
     dragged = null;
-    fingers.delete(event.pointerId);
+    host.classList.remove(DRAGGED);
   }
   const entries = Object.entries(listeners) as [string, EventListener][];
   for (const [type, listener] of entries) {

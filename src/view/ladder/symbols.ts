@@ -1,4 +1,4 @@
-import type { ContactOperator } from './types.ts';
+import type { ContactOperator, LadderElement } from './types.ts';
 
 /**
  * What an element looks like, about its middle, its wires coming in level from both sides.
@@ -16,15 +16,15 @@ export type Shape =
   | { readonly text: string; readonly x: number; readonly y: number; readonly inverse?: true };
 
 /** A set of symbols; another can stand beside it under the same kinds. */
-export type SymbolSet = (kind: string, operator?: ContactOperator) => LadderSymbol;
+export type SymbolSet = (element: Omit<LadderElement, 'name'>) => LadderSymbol;
 
 const NOTHING: readonly Shape[] = [];
 
 /** IEC 60617 style. */
-export const iecSymbols: SymbolSet = (kind, operator) => {
+export const iecSymbols: SymbolSet = ({ kind, operator, breaks }) => {
   switch (kind) {
     case 'contact':
-      return contact(operator);
+      return breaks === true ? breakContact(operator) : contact(operator);
     case 'output': {
       const make = contact(undefined);
       return { ...make, always: [...make.always, controllerEdge(-15, 8)] };
@@ -113,6 +113,19 @@ function contact(operator: ContactOperator | undefined): LadderSymbol {
   };
 }
 const BLADE_PX = 11;
+
+/** A break contact: the blade rests on a hook of the other side and is lifted off it. */
+function breakContact(operator: ContactOperator | undefined): LadderSymbol {
+  return {
+    reach: BLADE_PX,
+    always: [
+      ...(operator === undefined ? NOTHING : OPERATORS[operator]),
+      { d: `M${BLADE_PX} 0V-8` },
+    ],
+    made: [{ d: `M${-BLADE_PX} 0L${BLADE_PX + 3} -7` }],
+    open: [{ d: `M${-BLADE_PX} 0L${BLADE_PX - 1} -16` }],
+  };
+}
 
 /** What moves a contact, under it on a dashed link. */
 const LINK: Shape = { d: 'M0 2V11', dashed: true };

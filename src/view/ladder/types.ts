@@ -18,8 +18,12 @@ export interface LadderSource {
 export interface LadderElement {
   readonly name: string;
   readonly kind: string;
+  /** What it is on this plant, where its name says something else. */
+  readonly called?: string | undefined;
   /** What moves a contact, where the plant file tells. */
   readonly operator?: ContactOperator | undefined;
+  /** A break contact: what moves it opens it. */
+  readonly breaks?: boolean | undefined;
 }
 export type ContactOperator =
   | 'push button'

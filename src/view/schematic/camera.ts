@@ -31,16 +31,14 @@ export function keepInside(camera: Camera, size: Size): Camera {
   return { scale: camera.scale, x: bound(camera.x, size.width), y: bound(camera.y, size.height) };
 }
 
-/** The camera that shows a part of the drawing in the middle of a free part of the view. */
+/**
+ * The camera that shows a part of the drawing in the middle of a free part of the view. Sideways
+ * it may look past the edge: what stands there must not stay behind what covers the view.
+ */
 export function lookAt(box: Rect, scale: number, view: Rect, size: Size): Camera {
-  return keepInside(
-    {
-      scale,
-      x: view.x + view.width / 2 - (box.x + box.width / 2) * scale,
-      y: view.y + view.height / 2 - (box.y + box.height / 2) * scale,
-    },
-    size,
-  );
+  const x = view.x + view.width / 2 - (box.x + box.width / 2) * scale;
+  const y = view.y + view.height / 2 - (box.y + box.height / 2) * scale;
+  return { ...keepInside({ scale, x, y }, size), x };
 }
 
 export function toDrawing(camera: Camera, at: Point): Point {

@@ -34,7 +34,7 @@ export function createCloseUp(item: SchematicItem, words: Words, context: SceneC
   const rowHeight = line + 8;
   const top = PADDING_PX + (title.length + note.length) * line + 12;
   const height = top + rows.length * rowHeight + PADDING_PX - 4;
-  const panel = panelRect(item, layout.size, width, height);
+  const panel = panelRect(layout.size, width, height);
   const closeMark = {
     x: panel.x + width - CLOSE_PX,
     y: panel.y,

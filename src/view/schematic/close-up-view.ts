@@ -110,33 +110,29 @@ export function rowsOf(item: SchematicItem): CloseUpRow[] {
   }
 }
 
-/** Where the close-up's panel stands: on the side away from what is looked at. */
-export function panelRect(
-  item: SchematicItem,
-  size: Size,
-  widthPx: number,
-  heightPx: number,
-): Rect {
-  const itemIsLeft = item.box.x + item.box.width / 2 < size.width / 2;
+/** Where the close-up's panel stands: at the right, where the page lays no buttons over it. */
+export function panelRect(size: Size, widthPx: number, heightPx: number): Rect {
   return {
-    x: itemIsLeft ? size.width - widthPx - PANEL_MARGIN_PX : PANEL_MARGIN_PX,
+    x: size.width - widthPx - PANEL_MARGIN_PX,
     y: PANEL_MARGIN_PX,
     width: widthPx,
     height: heightPx,
   };
 }
 const PANEL_MARGIN_PX = 14;
+/** The page's tabs and buttons lie over the left edge of the drawing. */
+const BUTTONS_PX = 230;
+const LEAST_FREE_PX = 180;
 
-/** The part of the view the panel leaves free. */
+/** The part of the view that panel and buttons leave free; the panel alone where room is scarce. */
 export function freeRect(panel: Rect, size: Size): Rect {
-  const panelIsLeft = panel.x < size.width / 2;
-  const x = panelIsLeft ? panel.x + panel.width : 0;
-  const width = size.width - panel.width - PANEL_MARGIN_PX;
-  return { x, y: 0, width, height: size.height };
+  const x = panel.x - BUTTONS_PX < LEAST_FREE_PX ? 0 : BUTTONS_PX;
+  return { x, y: 0, width: panel.x - x, height: size.height };
 }
 
-/** Zoom at which an item fills a good part of the free view. */
+/** Zoom at which an item fills a good part of the free view, and its label stays a label. */
 export function closeUpScale(item: SchematicItem, free: Rect): number {
   const fit = Math.min((free.width * 0.5) / item.box.width, (free.height * 0.5) / item.box.height);
-  return Math.min(4, Math.max(1.2, fit));
+  return Math.min(CLOSEST, Math.max(1.2, fit));
 }
+const CLOSEST = 2.2;

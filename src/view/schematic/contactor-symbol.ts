@@ -1,18 +1,21 @@
 import { Graphics } from 'pixi.js';
-import { readAt } from '../channels.ts';
+import { contactorReader } from './contactor-state.ts';
 import type { PlacedSymbol } from './layout-types.ts';
 import { placed } from './placed.ts';
+import type { SchematicPlant } from './plant.ts';
 import { type Drawn, OUTLINE_PX, type SceneContext } from './scene.ts';
 
-/** A motor on the mains draws at least its magnetising current. */
-const FED_A = 0.1;
 const GAP = 9;
 const REACH = 46;
 
 /** The contactor's contact (IEC 60617) between mains and motor: its blade shuts when it is in. */
-export function createContactorSymbol(place: PlacedSymbol, context: SceneContext): Drawn {
+export function createContactorSymbol(
+  place: PlacedSymbol,
+  plant: SchematicPlant,
+  context: SceneContext,
+): Drawn {
   const { palette, channels, layout } = context;
-  const current = channels.indexOf('fan.current');
+  const isIn = contactorReader(plant, channels);
   const ink = { width: OUTLINE_PX, color: palette.ink };
   const g = new Graphics();
   g.moveTo(-22, 0)
@@ -35,7 +38,7 @@ export function createContactorSymbol(place: PlacedSymbol, context: SceneContext
     fixed: placed([g], place, layout.scale),
     node: placed([blade], place, layout.scale),
     show(view) {
-      const now = readAt(view.values, current) > FED_A;
+      const now = isIn(view.values);
       if (now === made) return;
       made = now;
       blade.rotation = made ? 0 : OPEN_RAD;

@@ -13,7 +13,7 @@ export interface FrameView {
 /** At twenty-fold playback things still move no faster than the eye can follow. */
 const LONGEST_MOVE_S = 0.05;
 /** Packed words and indices; between two values of these there is nothing. */
-const WHOLE_NUMBERS = /^logic\./;
+const WHOLE_NUMBERS = /^(logic|wiring)\./;
 
 export function createFrameView(channelIds: readonly string[]): FrameView {
   return { values: new Float64Array(channelIds.length), dtS: 0, clockS: 0, still: false };

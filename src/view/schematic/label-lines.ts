@@ -147,6 +147,18 @@ export function proofLine(words: Words, input: string, made: string, open: strin
   return { read: (frame) => (isSet(readAt(frame, inputs), bit) ? yes : no), widest: [yes, no] };
 }
 
+/** A name with one of two words, by what a frame says. */
+export function eitherLine(
+  words: Words,
+  isSo: (frame: Float64Array) => boolean,
+  codes: readonly [yes: string, no: string],
+  name: string,
+): LabelLine {
+  const head = plain(`${name} `, 'name');
+  const [yes, no] = codes.map((code) => [head, plain(words.message(code), 'value')]);
+  return { read: (frame) => (isSo(frame) ? yes : no), widest: [yes, no] };
+}
+
 /** On or off by whether a quantity is there. */
 export function presenceLine(
   words: Words,
@@ -155,10 +167,8 @@ export function presenceLine(
   name: string,
 ): LabelLine {
   const place = words.channels.indexOf(channel);
-  const head = plain(`${name} `, 'name');
-  const on = [head, plain(words.message('view.on'), 'value')];
-  const off = [head, plain(words.message('view.off'), 'value')];
-  return { read: (frame) => (readAt(frame, place) > threshold ? on : off), widest: [on, off] };
+  const isThere = (frame: Float64Array): boolean => readAt(frame, place) > threshold;
+  return eitherLine(words, isThere, ['view.on', 'view.off'], name);
 }
 
 /** A share of the lower flammability limit; above the limit the words are in the wrong colour. */
@@ -173,10 +183,17 @@ export function combustibleLine(words: Words, channel: string): LabelLine {
   return { read: (frame) => say(readAt(frame, place)), widest: [say(8.88)] };
 }
 
+/** A count, while there is one. */
 export function countLine(words: Words, channel: string, code: string): LabelLine {
   const place = words.channels.indexOf(channel);
   const say = (value: number): LineText[] => [
     plain(words.message(code, { count: value.toFixed(1) }), 'value'),
   ];
-  return { read: (frame) => say(readAt(frame, place)), widest: [say(88.8)] };
+  return {
+    read: (frame) => {
+      const count = readAt(frame, place);
+      return count > 0 ? say(count) : [];
+    },
+    widest: [say(88.8)],
+  };
 }

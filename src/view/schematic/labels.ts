@@ -1,8 +1,10 @@
+import { contactorReader } from './contactor-state.ts';
 import { shortName } from './item-names.ts';
 import {
   askedLine,
   combustibleLine,
   countLine,
+  eitherLine,
   type LabelLine,
   nameLine,
   positionLine,
@@ -27,7 +29,6 @@ export interface LabelSpec {
 const WIDEST_PA = [28888, -8888];
 const WIDEST_VESSEL_PA = [1388888, 88888];
 const SPARK_SEEN_W = 1;
-const MOTOR_FED_A = 0.1;
 /** What the glass shows is not quite the level: the water in it is colder. */
 const GAUGE_GLASS = 'vessel.gauge-glass';
 
@@ -146,7 +147,14 @@ function fanLabels(plant: SchematicPlant, words: Words): LabelSpec[] {
     { id: 'motor', lines: [readingLine(words, 'fan.current', [88.8], name('motor'))] },
     {
       id: 'contactor',
-      lines: [presenceLine(words, 'fan.current', MOTOR_FED_A, name('contactor'))],
+      lines: [
+        eitherLine(
+          words,
+          contactorReader(plant, words.channels),
+          ['view.contactor.in', 'view.contactor.out'],
+          name('contactor'),
+        ),
+      ],
     },
   ];
 }

@@ -54,7 +54,7 @@ export function layDrum(room: VesselRoom, context: LayoutContext): VesselLayout 
   addGauge('level-gauge', gauge, context);
   addLabel(context, 'level', levelBeside ? 'left' : 'right', (label) =>
     levelBeside
-      ? { x: gauge.x + gauge.width + 6 * a, y: gauge.y + gauge.height / 2 - label.height / 2 }
+      ? { x: gauge.x + gauge.width + 11 * a, y: gauge.y + gauge.height / 2 - label.height / 2 }
       : {
           x: room.stackTop.x - (FLUE_PX / 2) * a - 8 - label.width,
           y: gauge.y + gauge.height + 4,

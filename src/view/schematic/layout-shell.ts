@@ -12,6 +12,7 @@ import {
 import { GLASS_SHARE, shellTopAt } from './vessel-view.ts';
 
 const WIDEST_PX = 340;
+const NARROWEST_PX = 140;
 const TUBES_PX = 18;
 const TUBES_A_PASS = 3;
 /** Shares of the shell's height at which the gases go back to the burner's end, and out again. */
@@ -27,7 +28,9 @@ export function layShell(room: VesselRoom, context: LayoutContext): VesselLayout
   const { a } = context.m;
   const { furnace, top, left, right } = room;
   const labelRoom = 8 * a + context.sizeOf('level').width;
-  const width = Math.min(right - left - labelRoom, WIDEST_PX * a);
+  // Where a reading beside it would leave a shell too narrow, the free room left of it takes that.
+  const isNarrow = right - left - labelRoom < NARROWEST_PX * a;
+  const width = Math.min(right - left - (isNarrow ? 0 : labelRoom), WIDEST_PX * a);
   const shell: Rect = { x: left, y: top, width, height: furnace.y - top };
   const outletX = outletPlace(shell.x + shell.width / 2, context);
   const from = { x: outletX, y: shellTopAt(shell, 'fire-tube', outletX) };
@@ -59,14 +62,14 @@ export function layShell(room: VesselRoom, context: LayoutContext): VesselLayout
   layFlue({ x: end, y: outY }, room, context);
 
   const gauge: Rect = {
-    x: end - GLASS_FROM_END_PX * a,
+    x: isNarrow ? shell.x + (GLASS_FROM_END_PX - GAUGE_PX) * a : end - GLASS_FROM_END_PX * a,
     y: shell.y + 6 * a,
     width: GAUGE_PX * a,
     height: shell.height * GLASS_SHARE - 6 * a,
   };
   addGauge('level-gauge', gauge, context);
-  addLabel(context, 'level', 'left', (label) => ({
-    x: end + 8 * a,
+  addLabel(context, 'level', isNarrow ? 'right' : 'left', (label) => ({
+    x: isNarrow ? shell.x - 8 * a - label.width : end + 8 * a,
     y: Math.min(gauge.y + gauge.height / 2 - label.height / 2, outY - 16 * a - 4 - label.height),
   }));
   return { shell, gauge, steamEnd, stackTop: room.stackTop };

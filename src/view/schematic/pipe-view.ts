@@ -10,7 +10,10 @@ export interface PipeLook {
 }
 
 export const FILL_STEPS = 16;
-/** Half colour at this gauge pressure, so that a filling interspace is seen to fill. */
+/**
+ * Half colour at this gauge pressure, so that a filling interspace is seen to fill; the few
+ * millibars that purge air makes behind a shut valve leave a pipe without gas grey.
+ */
 const HALF_FULL_PA = 1200;
 const FULL_SPEED_PX_S = 90;
 const FASTEST_PX_S = 150;
@@ -51,8 +54,12 @@ export function pipeLook(
 function fullness(medium: Medium, flowShare: number, pressurePa: number): number {
   if (medium === 'water' || medium === 'steam') return 1;
   if (medium === 'gas' && !Number.isNaN(pressurePa)) {
-    const p = Math.max(0, pressurePa);
-    return p / (p + HALF_FULL_PA);
+    const p = Math.max(0, pressurePa / HALF_FULL_PA);
+    return Math.max((p * p) / (p * p + 1), fullnessByFlow(flowShare));
   }
-  return flowShare / (flowShare + 0.04);
+  return fullnessByFlow(flowShare);
+}
+
+function fullnessByFlow(share: number): number {
+  return share / (share + 0.04);
 }

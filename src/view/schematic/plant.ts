@@ -13,6 +13,8 @@ export interface SchematicPlant {
   readonly hasOneServo?: boolean;
   /** The fan is driven over a belt. */
   readonly hasBelt?: boolean;
+  /** Bit of the recorded wiring that says the fan's contactor is in. */
+  readonly contactorPlace?: number;
   readonly vesselKind: VesselKind;
   /** Free words of the plant file: 'UV', 'IR', 'ionisation'. */
   readonly sensorKind: string;

@@ -158,7 +158,7 @@ function symbolOf(place: PlacedSymbol, plant: SchematicPlant, context: SceneCont
     case 'motor':
       return [createMotorSymbol(place, plant.hasBelt === true, context)];
     case 'contactor':
-      return [createContactorSymbol(place, context)];
+      return [createContactorSymbol(place, plant, context)];
     case 'pump':
       return [createPumpSymbol(place, context)];
     case 'air-switch':

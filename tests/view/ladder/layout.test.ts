@@ -3,7 +3,8 @@ import { describe, expect, it } from 'vitest';
 import { wiringFacts } from '../../../src/app/session/wiring-facts.ts';
 import { message } from '../../../src/i18n/index.ts';
 import type { LadderWiring } from '../../../src/view/index.ts';
-import { ladderLayout, TERMINAL_PX } from '../../../src/view/ladder/layout.ts';
+import { ladderLayout } from '../../../src/view/ladder/layout.ts';
+import { TERMINAL_PX } from '../../../src/view/ladder/layout-pen.ts';
 import type { LadderLayout, Point } from '../../../src/view/ladder/layout-types.ts';
 import { elementName } from '../../../src/view/ladder/names.ts';
 import { sectionsOf } from '../../../src/view/ladder/rung-tree.ts';
@@ -25,7 +26,7 @@ function laidOut(widthPx: number, plan: LadderWiring): LadderLayout {
   return ladderLayout(plan, {
     widthPx,
     fontPx: FONT_PX,
-    reachOf: (name) => iecSymbols(kinds.get(name) ?? 'contact').reach,
+    reachOf: (name) => iecSymbols({ kind: kinds.get(name) ?? 'contact' }).reach,
     linesOf: (name, room) => wrapText(elementName({ name }, message), room, widthOf),
     widthOf,
   });
@@ -45,6 +46,31 @@ describe('the rungs taken apart', () => {
       'in.gasPressureAboveLow',
       'in.gasPressureBelowHigh',
     ]);
+  });
+
+  it('a rung that bridges part of another hangs beside that part, joined to it at both ends', () => {
+    const bridged = wiringOf([
+      ['L', 'clock', '17', 'in.secondSetpoint', 'N'],
+      ['L', 'hand', '17'],
+      ['L', 'a', '1', 'b', '2', 'c', '3', 'd', 'N'],
+      ['1', 'e', '3'],
+      ['1', 'too-long', '4', 'for-it', '5', 'by-far', '3'],
+    ]);
+    const { roots } = sectionsOf(bridged)[0];
+    expect(roots.map(({ parallels }) => parallels.map(({ rung }) => rung.elements[0]))).toEqual([
+      ['hand'],
+      ['e'],
+    ]);
+    expect(roots[1].branches.map(({ node }) => node.elements[0])).toEqual(['too-long']);
+    const layout = laidOut(982, bridged);
+    const upright = layout.pieces.filter(
+      ({ wire, points: [a, b] }) => wire === '17' && a.x === b.x && a.y !== b.y,
+    );
+    const place = (name: string) => layout.elements.find((each) => each.name === name);
+    expect(upright.map(({ points }) => points.map(({ y }) => y))).toEqual([
+      [place('clock')?.y, place('hand')?.y],
+    ]);
+    expect(layout.flags.filter(({ wire }) => wire === '17')).toEqual([]);
   });
 
   it('every rung is drawn, even where two only feed each other', () => {

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { message } from '../../../src/i18n/index.ts';
 import { indexChannels } from '../../../src/view/channels.ts';
-import { BITS_A_WORD, createLiveBits } from '../../../src/view/ladder/live-bits.ts';
+import { createLiveBits } from '../../../src/view/ladder/live-bits.ts';
 import { elementName, NAMED_PARTS } from '../../../src/view/ladder/names.ts';
 import { createRungWords, newInStep, rungsOfStep } from '../../../src/view/ladder/rung-words.ts';
 import {
@@ -10,6 +10,8 @@ import {
   FURTHEST,
   scrollFor,
 } from '../../../src/view/ladder/scroll-control.ts';
+import { signalWires } from '../../../src/view/ladder/signal-wires.ts';
+import { BITS_A_WORD } from '../../../src/view/packed-bits.ts';
 import { wiring } from './wiring.ts';
 
 const channels = ['wiring.live.0', 'wiring.made.0', 'wiring.made.1'].map((id) => ({
@@ -78,6 +80,13 @@ describe('the ladder in words', () => {
     const after = say(frameOf(['L1', '30'], ['out.fan', 'fan-relay.coil']), NO_STEP)[11].text;
     expect(after).toContain('fan relay energised');
     expect(say(frameOf([], []), NO_STEP)[11].text).toBe(before);
+  });
+
+  it('calls a wire of a loop, a track or the flame signal neither live nor dead', () => {
+    expect([...signalWires(wiring)].sort()).toEqual(['71', '81', '82', '90']);
+    const [loop] = say(frameOf(['P24', '71'], ['vessel.loop']), NO_STEP).slice(15);
+    expect(loop.text).toContain('wire P24 live, ');
+    expect(loop.text).toContain('signal wire 71');
   });
 
   it('is not put together again while nothing changed', () => {

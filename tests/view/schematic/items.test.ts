@@ -2,7 +2,12 @@ import { describe, expect, it } from 'vitest';
 import { message } from '../../../src/i18n/index.ts';
 import { indexChannels } from '../../../src/view/channels.ts';
 import { siReading } from '../../../src/view/reading.ts';
-import { freeRect, panelRect, rowsOf } from '../../../src/view/schematic/close-up-view.ts';
+import {
+  closeUpScale,
+  freeRect,
+  panelRect,
+  rowsOf,
+} from '../../../src/view/schematic/close-up-view.ts';
 import { HIT_PX, itemAt, itemsOf, listItems } from '../../../src/view/schematic/items.ts';
 import { labelSize } from '../../../src/view/schematic/label-size.ts';
 import { labelsOf } from '../../../src/view/schematic/labels.ts';
@@ -23,7 +28,7 @@ function drawn(plant: SchematicPlant) {
 }
 
 describe('the items of the drawing', () => {
-  const { items, specs, size } = drawn(dairy);
+  const { items, specs } = drawn(dairy);
 
   it('are all fittings of the train, the air path, burner, furnace, vessel and flue', () => {
     const ids = items.map((item) => item.id);
@@ -105,14 +110,24 @@ describe('the items of the drawing', () => {
     }
   });
 
-  it('have a close-up whose panel leaves them free', () => {
-    for (const item of items) {
-      const panel = panelRect(item, size, 300, 250);
-      const free = freeRect(panel, size);
+  it.each([1472, 982, 820])(
+    'have a close-up whose panel leaves room for them, %i wide',
+    (width) => {
+      const view = { width, height: 440 };
+      const panel = panelRect(view, 296, 250);
+      const free = freeRect(panel, view);
       expect(intersects(panel, free)).toBe(false);
-      expect(free.width).toBeGreaterThan(600);
-      expect(panel.x).toBeGreaterThanOrEqual(0);
-      expect(panel.x + panel.width).toBeLessThanOrEqual(size.width);
+      expect(free.x).toBeGreaterThan(222);
+      expect(free.width).toBeGreaterThan(250);
+      expect(panel.x + panel.width).toBeLessThanOrEqual(view.width);
+    },
+  );
+
+  it('keep their labels readable in a close-up', () => {
+    const free = { x: 230, y: 0, width: 466, height: 440 };
+    for (const item of items) {
+      expect(closeUpScale(item, free)).toBeGreaterThan(1);
+      expect(closeUpScale(item, free)).toBeLessThan(2.5);
     }
   });
 });
