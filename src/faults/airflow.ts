@@ -34,7 +34,7 @@ const AIR_SWITCH_FAULTS: readonly Fault[] = [
       family: FAMILY,
       component: 'airflow switch',
       mechanism: 'the sensing tube has come off its nipple',
-      severity: share('share of the pressure that no longer arrives', 0.8, 1, 1),
+      severity: share('share of the pressure that no longer arrives', 0.3, 1, 1),
       onsets: ANY_ONSET,
       repair: 'refit and secure the tube',
       priorWeight: 2,
@@ -66,19 +66,13 @@ const AIR_SWITCH_FAULTS: readonly Fault[] = [
       family: FAMILY,
       component: 'airflow switch',
       mechanism: 'its switch point stands above what the air makes',
-      severity: {
-        unit: 'Pa',
-        means: 'rise of the switch point',
-        low: 50,
-        typical: 2000,
-        high: 4000,
-      },
+      severity: share('rise, in switch points', 0.2, 3, 20),
       onsets: NOT_INTERMITTENT,
       repair: 'set the switch from the commissioning sheet, with a manometer',
       priorWeight: 2,
     },
     (air, severity) => {
-      air.driftPa += severity;
+      air.driftPa += severity * air.makePa;
     },
   ),
 ];
@@ -140,7 +134,7 @@ export const AIRFLOW_FAULTS: readonly Fault[] = [
       family: FAMILY,
       component: 'boiler house',
       mechanism: 'the openings that let air into the room are closed off',
-      severity: share('share of the openings that is closed', 0.5, 0.95, MOST_BLOCKED),
+      severity: share('share of the openings that is closed', 0.5, 0.9, MOST_BLOCKED),
       onsets: NOT_INTERMITTENT,
       repair: 'open the louvres; ask who closed them and why',
       priorWeight: 1,

@@ -12,13 +12,13 @@ export const FAN_FAULTS: readonly Fault[] = [
       family: FAMILY,
       component: 'fan drive',
       mechanism: 'the limit is set too low for the load, so the drive never reaches purge speed',
-      severity: { unit: 'A', means: 'taken off the current limit', low: 2, typical: 16, high: 30 },
+      severity: share('share of the current limit that was taken away', 0.1, 0.65, 0.9),
       onsets: NOT_INTERMITTENT,
       repair: 'set the limit from the commissioning sheet; find out who changed it',
       priorWeight: 2,
     },
     (drive, severity) => {
-      drive.currentLimitA = Math.max(0.1, drive.currentLimitA - severity);
+      drive.currentLimitA = Math.max(0.1, drive.currentLimitA * (1 - severity));
     },
   ),
   faultOf(
@@ -93,7 +93,7 @@ export const FAN_FAULTS: readonly Fault[] = [
       component: 'fan motor',
       mechanism: 'two phases were swapped at the last work on the motor',
       severity: BROKEN,
-      onsets: NOT_INTERMITTENT,
+      onsets: ['start'],
       repair: 'swap two phases, prove the turning direction',
       priorWeight: 1,
     },
@@ -108,7 +108,7 @@ export const FAN_FAULTS: readonly Fault[] = [
       family: FAMILY,
       component: 'fan belt',
       mechanism: 'a slack or glazed belt loses speed',
-      severity: share('share of the speed that is lost', 0.05, 0.35, 0.9),
+      severity: share('share of the speed that is lost', 0.01, 0.35, 0.9),
       onsets: ANY_ONSET,
       repair: 'isolate, lock off, replace and tension the belt',
       priorWeight: 1,

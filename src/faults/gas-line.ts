@@ -35,19 +35,13 @@ const REGULATOR_FAULTS: readonly Fault[] = [
       family: FAMILY,
       component: REGULATOR,
       mechanism: 'a weak spring or a torn diaphragm lets the outlet fall as flow is drawn',
-      severity: {
-        unit: 'Pa',
-        means: 'further fall of the outlet over the full stroke',
-        low: 300,
-        typical: 5000,
-        high: 9000,
-      },
+      severity: share('fall over the full stroke, as a share of the set pressure', 0.03, 0.5, 0.9),
       onsets: NOT_INTERMITTENT,
       repair: 'isolate, replace spring and diaphragm, set the outlet under flow',
       priorWeight: 2,
     },
     (regulator, severity) => {
-      regulator.droopPa += severity;
+      regulator.droopPa += severity * regulator.setpointPa;
     },
   ),
   faultOf(
@@ -60,8 +54,8 @@ const REGULATOR_FAULTS: readonly Fault[] = [
       severity: {
         unit: 'dm³/h',
         means: 'leak of the shut seat at 100 mbar',
-        low: 20,
-        typical: 400,
+        low: 2,
+        typical: 100,
         high: 4000,
       },
       onsets: NOT_INTERMITTENT,
@@ -114,19 +108,13 @@ export const GAS_LINE_FAULTS: readonly Fault[] = [
       family: FAMILY,
       component: 'gas supply',
       mechanism: 'the main delivers less than it was designed for',
-      severity: {
-        unit: 'Pa',
-        means: 'fall of the pressure in the main',
-        low: 500,
-        typical: 16000,
-        high: 19000,
-      },
+      severity: share('share of the pressure in the main that is lost', 0.05, 0.6, 0.95),
       onsets: ANY_ONSET,
       repair: 'report to the supplier; do not compensate at the regulator',
       priorWeight: 1,
     },
     (supply, severity) => {
-      supply.pressureGaugePa = Math.max(0, supply.pressureGaugePa - severity);
+      supply.pressureGaugePa *= Math.max(0, 1 - severity);
     },
   ),
   faultOf(
@@ -139,7 +127,7 @@ export const GAS_LINE_FAULTS: readonly Fault[] = [
       severity: {
         unit: 'dm³',
         means: 'air behind the first cock',
-        low: 10,
+        low: 2,
         typical: 80,
         high: 400,
       },

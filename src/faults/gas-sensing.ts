@@ -1,5 +1,5 @@
 /** Faults of what watches the gas: pressure switches and transmitters. */
-import { ANY_ONSET, BROKEN, type Fault, faultOf, NOT_INTERMITTENT } from './fault.ts';
+import { ANY_ONSET, BROKEN, type Fault, faultOf, NOT_INTERMITTENT, share } from './fault.ts';
 import { type FaultSubject, switchOf, transmitterOf } from './subject.ts';
 
 const FAMILY = 'fuel train';
@@ -12,53 +12,48 @@ type GasTransmitter = readonly [
   component: string,
   priorWeight: number,
 ];
-const TRANSMITTERS: readonly GasTransmitter[] = [
-  ['interspace', 'interspace pressure transmitter', 2],
-  ['regulated gas', 'gas supply pressure transmitter', 1],
-];
+const INTERSPACE: GasTransmitter = ['interspace', 'interspace pressure transmitter', 2];
+const GAS_SUPPLY: GasTransmitter = ['regulated gas', 'gas supply pressure transmitter', 1];
 
-function transmitterFaults([senses, component, priorWeight]: GasTransmitter): Fault[] {
-  const find = (s: FaultSubject) => transmitterOf(s, senses);
-  return [
-    faultOf(
-      find,
-      {
-        id: `${component} drifts`,
-        family: FAMILY,
-        component,
-        mechanism: 'its zero has moved, so it reads high at any pressure',
-        severity: {
-          unit: 'Pa',
-          means: 'reads this much high',
-          low: 100,
-          typical: 2000,
-          high: 8000,
-        },
-        onsets: NOT_INTERMITTENT,
-        repair: 'compare with a manometer, set the zero or replace the transmitter',
-        priorWeight,
-      },
-      (transmitter, severity) => {
-        transmitter.offsetPa += severity;
-      },
-    ),
-    faultOf(
-      find,
-      {
-        id: `${component} impulse line blocked`,
-        family: FAMILY,
-        component,
-        mechanism: 'dirt or water in the line makes the pressure arrive late',
-        severity: { unit: 's', means: 'lag of the line', low: 2, typical: 60, high: 3600 },
-        onsets: ANY_ONSET,
-        repair: 'isolate, clear the line, leak-test',
-        priorWeight: 0.5 * priorWeight,
-      },
-      (transmitter, severity) => {
-        transmitter.lineLagS = Math.min(36000, transmitter.lineLagS + severity);
-      },
-    ),
-  ];
+const sensing = (senses: GasTransmitter[0]) => (s: FaultSubject) => transmitterOf(s, senses);
+
+function transmitterDrifts([senses, component, priorWeight]: GasTransmitter): Fault {
+  return faultOf(
+    sensing(senses),
+    {
+      id: `${component} drifts`,
+      family: FAMILY,
+      component,
+      mechanism: 'its zero has moved, so it reads high at any pressure',
+      severity: share('reads this share of its range too high', 0.005, 0.1, 0.4),
+      onsets: NOT_INTERMITTENT,
+      repair: 'compare with a manometer, set the zero or replace the transmitter',
+      priorWeight,
+    },
+    (transmitter, severity) => {
+      transmitter.offsetPa += severity * (transmitter.highPa - transmitter.lowPa);
+    },
+  );
+}
+
+/** The pressure before the valves hardly moves, so that behind a blocked line there it is not missed. */
+function impulseLineBlocked([senses, component, priorWeight]: GasTransmitter): Fault {
+  return faultOf(
+    sensing(senses),
+    {
+      id: `${component} impulse line blocked`,
+      family: FAMILY,
+      component,
+      mechanism: 'dirt or water in the line makes the pressure arrive late',
+      severity: { unit: 's', means: 'lag of the line', low: 0.3, typical: 60, high: 3600 },
+      onsets: ANY_ONSET,
+      repair: 'isolate, clear the line, leak-test',
+      priorWeight: 0.5 * priorWeight,
+    },
+    (transmitter, severity) => {
+      transmitter.lineLagS = Math.min(36000, transmitter.lineLagS + severity);
+    },
+  );
 }
 
 export const GAS_SENSING_FAULTS: readonly Fault[] = [
@@ -69,19 +64,13 @@ export const GAS_SENSING_FAULTS: readonly Fault[] = [
       family: FAMILY,
       component: 'low-gas pressure switch',
       mechanism: 'its switch point has moved up',
-      severity: {
-        unit: 'Pa',
-        means: 'rise of the switch point',
-        low: 200,
-        typical: 5000,
-        high: 9000,
-      },
+      severity: share('rise, as a share of the switch point', 0.05, 0.6, 1.5),
       onsets: NOT_INTERMITTENT,
       repair: 'set or replace the switch, prove it with a manometer',
       priorWeight: 2,
     },
     (low, severity) => {
-      low.driftPa += severity;
+      low.driftPa += severity * low.makePa;
     },
   ),
   faultOf(
@@ -107,20 +96,16 @@ export const GAS_SENSING_FAULTS: readonly Fault[] = [
       family: FAMILY,
       component: 'high-gas pressure switch',
       mechanism: 'its switch point has moved down',
-      severity: {
-        unit: 'Pa',
-        means: 'fall of the switch point',
-        low: 200,
-        typical: 5000,
-        high: 9000,
-      },
+      severity: share('fall, as a share of the switch point', 0.05, 0.3, 0.6),
       onsets: NOT_INTERMITTENT,
       repair: 'set or replace the switch, prove it with a manometer',
       priorWeight: 1,
     },
     (high, severity) => {
-      high.driftPa -= severity;
+      high.driftPa -= severity * high.makePa;
     },
   ),
-  ...TRANSMITTERS.flatMap(transmitterFaults),
+  transmitterDrifts(INTERSPACE),
+  impulseLineBlocked(INTERSPACE),
+  transmitterDrifts(GAS_SUPPLY),
 ];

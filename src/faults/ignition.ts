@@ -111,7 +111,7 @@ export const IGNITION_FAULTS: readonly Fault[] = [
       family: FAMILY,
       component: 'scanner',
       mechanism: 'the spark or its reflection stands on the sight line',
-      severity: share('share of the spark in sight', 0.3, 0.8, 1),
+      severity: share('share of the spark in sight', 0.05, 0.8, 1),
       onsets: NOT_INTERMITTENT,
       repair: 'move the electrode or the scanner, prove spark alone is not seen',
       priorWeight: 1,

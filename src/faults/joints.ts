@@ -1,4 +1,6 @@
 /** Faults of joints and insulation: loose, burnt, leaking to earth, changed places. */
+
+import type { WiringParameters } from '../field/index.ts';
 import {
   ANY_ONSET,
   BROKEN,
@@ -6,6 +8,7 @@ import {
   type FaultWords,
   faultOf,
   type SeverityRange,
+  share,
 } from './fault.ts';
 import { type FaultSubject, relayOf } from './subject.ts';
 import {
@@ -22,27 +25,42 @@ import {
 
 const FAMILY = 'supply and wiring';
 
+interface Joint {
+  readonly wiring: WiringParameters;
+  readonly terminal: string;
+  /** Ohms for each unit of severity. */
+  readonly unitOhm: number;
+}
+type FindJoint = (s: FaultSubject) => Joint | undefined;
+
+/** The same joint takes four times the volts from a plant of half the volts. */
+const loadOhm = (s: FaultSubject) =>
+  (s.field.supply.nominalVolts * s.field.supply.nominalVolts) / LOAD_W;
+const LOAD_W = 100;
+const IN_LOADS = 'resistance of the joint, in those of a load of 100 W';
+
 /** The first terminal of an element that stands in a rung. */
-const firstOf = (element: Named) => (s: FaultSubject) => {
-  const place = placeOf(element)(s);
-  return place && { wiring: place.wiring, terminal: `${place.element}:1` };
-};
-const sourceTerminal = (end: 1 | 2) => (s: FaultSubject) => {
-  const source = s.wiring.sources.find(({ kind }) => kind === 'alternating');
-  return source && { wiring: s.wiring, terminal: `${source.id}:${end}` };
-};
+const firstOf =
+  (element: Named, unitOhm: (s: FaultSubject) => number = () => 1): FindJoint =>
+  (s) => {
+    const place = placeOf(element)(s);
+    return place && { wiring: place.wiring, terminal: `${place.element}:1`, unitOhm: unitOhm(s) };
+  };
+const sourceTerminal =
+  (end: 1 | 2): FindJoint =>
+  (s) => {
+    const source = s.wiring.sources.find(({ kind }) => kind === 'alternating');
+    return source && { wiring: s.wiring, terminal: `${source.id}:${end}`, unitOhm: loadOhm(s) };
+  };
 const liveOf = sourceTerminal(1);
 const neutralOf = sourceTerminal(2);
 
-function badJoint(
-  find: ReturnType<typeof firstOf>,
-  words: Omit<FaultWords, 'family' | 'onsets'>,
-): Fault {
+function badJoint(find: FindJoint, words: Omit<FaultWords, 'family' | 'onsets'>): Fault {
   return faultOf(
     find,
     { ...words, family: FAMILY, onsets: ANY_ONSET },
-    ({ wiring, terminal }, ohm) => {
-      if (ohm > 0) wiring.joints.push({ terminal, ohm });
+    ({ wiring, terminal, unitOhm }, severity) => {
+      if (severity > 0) wiring.joints.push({ terminal, ohm: severity * unitOhm });
     },
   );
 }
@@ -51,7 +69,7 @@ const LEAKAGE: SeverityRange = {
   unit: 'A',
   means: 'current to earth at nominal volts',
   low: 0.02,
-  typical: 3,
+  typical: 15,
   high: 40,
 };
 
@@ -116,15 +134,15 @@ const JOINTS: readonly Fault[] = [
     id: 'limit-string terminal loose',
     component: 'limit string',
     mechanism: 'a screw has worked loose, so the wire makes and breaks as things shake',
-    severity: { unit: 'Ω', means: 'resistance while it is off', low: 2e4, typical: 1e6, high: 1e9 },
+    severity: { unit: 'Ω', means: 'resistance while it is off', low: 5, typical: 1e6, high: 1e9 },
     repair: 'prove dead, tighten every terminal of the string, pull-test them',
     priorWeight: 2,
   }),
-  badJoint(firstOf(safetyContact), {
+  badJoint(firstOf(safetyContact, loadOhm), {
     id: 'high-resistance contact at the safety relay',
     component: 'safety relay',
     mechanism: 'the burnt contact takes volts that valves and spark then lack',
-    severity: { unit: 'Ω', means: 'resistance of the contact', low: 5, typical: 80, high: 800 },
+    severity: share('resistance of the contact, in those of a load of 100 W', 0.03, 0.5, 5),
     repair: 'replace the relay, measure the volts across its contact under load',
     priorWeight: 1,
   }),
@@ -140,7 +158,7 @@ const JOINTS: readonly Fault[] = [
     id: 'loose neutral',
     component: 'control supply',
     mechanism: 'the neutral is loose at its terminal, so the volts shift with every load',
-    severity: { unit: 'Ω', means: 'resistance of the joint', low: 2, typical: 60, high: 1e5 },
+    severity: share(IN_LOADS, 0.015, 0.18, 20),
     repair: 'isolate, tighten the neutral, look for what the swing of volts has harmed',
     priorWeight: 1,
   }),
@@ -148,7 +166,7 @@ const JOINTS: readonly Fault[] = [
     id: 'mains volts low under load',
     component: 'mains supply',
     mechanism: 'a burnt joint in the feed loses volts as soon as current is drawn',
-    severity: { unit: 'Ω', means: 'resistance in the feed', low: 2, typical: 12, high: 60 },
+    severity: share(IN_LOADS, 0.015, 0.18, 0.7),
     repair: 'measure the volts at rest and under load, find the joint between',
     priorWeight: 1,
   }),

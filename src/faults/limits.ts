@@ -109,19 +109,13 @@ const PRESSURE_FAULTS: readonly Fault[] = [
       family: FAMILY,
       component: 'high-pressure limit',
       mechanism: 'its switch point has moved below the working pressure',
-      severity: {
-        unit: 'Pa',
-        means: 'fall of the switch point',
-        low: 2e4,
-        typical: 2.5e5,
-        high: 5e5,
-      },
+      severity: share('fall, as a share of the switch point', 0.03, 0.25, 0.6),
       onsets: NOT_INTERMITTENT,
       repair: 'replace the limit, prove it against a test gauge',
       priorWeight: 1,
     },
     (limit, severity) => {
-      limit.driftPa = Math.max(-2e6, limit.driftPa - severity);
+      limit.driftPa = Math.max(-2e6, limit.driftPa - severity * limit.breakPa);
     },
   ),
   faultOf(
@@ -131,19 +125,13 @@ const PRESSURE_FAULTS: readonly Fault[] = [
       family: FAMILY,
       component: 'operating pressure control',
       mechanism: 'its switch point was turned down, so heat is never asked for',
-      severity: {
-        unit: 'Pa',
-        means: 'fall of the switch point',
-        low: 2e4,
-        typical: 3e5,
-        high: 8e5,
-      },
+      severity: share('fall, as a share of the switch point', 0.03, 0.4, 0.65),
       onsets: NOT_INTERMITTENT,
       repair: 'set the control from the commissioning sheet',
       priorWeight: 1,
     },
     (control, severity) => {
-      control.driftPa = Math.max(-2e6, control.driftPa - severity);
+      control.driftPa = Math.max(-2e6, control.driftPa - severity * control.breakPa);
     },
   ),
   faultOf(
@@ -153,13 +141,14 @@ const PRESSURE_FAULTS: readonly Fault[] = [
       family: FAMILY,
       component: 'vessel pressure transmitter',
       mechanism: 'its zero has moved, so it reads high and the burner is held down',
-      severity: { unit: 'Pa', means: 'reads this much high', low: 5e3, typical: 1e5, high: 5e5 },
+      severity: share('reads this share of its range too high', 0.005, 0.08, 0.3),
       onsets: NOT_INTERMITTENT,
       repair: 'compare with a test gauge, set the zero or replace the transmitter',
       priorWeight: 1,
     },
     (transmitter, severity) => {
-      transmitter.offsetPa = Math.min(2e6, transmitter.offsetPa + severity);
+      const rangePa = transmitter.highPa - transmitter.lowPa;
+      transmitter.offsetPa = Math.min(2e6, transmitter.offsetPa + severity * rangePa);
     },
   ),
   faultOf(
@@ -188,7 +177,7 @@ const TEMPERATURE_FAULTS: readonly Fault[] = [
       family: FAMILY,
       component: 'high-temperature limit',
       mechanism: 'its switch point has moved below the working temperature',
-      severity: { unit: 'K', means: 'fall of the switch point', low: 3, typical: 40, high: 90 },
+      severity: { unit: 'K', means: 'fall of the switch point', low: 3, typical: 20, high: 90 },
       onsets: NOT_INTERMITTENT,
       repair: 'replace the limit, prove it against a test thermometer',
       priorWeight: 1,

@@ -88,7 +88,7 @@ export const SERVO_FAULTS: readonly Fault[] = [
       component: 'air damper',
       mechanism:
         'something solid in the duct or linkage stops the shaft before the end of its stroke',
-      severity: { unit: '°', means: 'short of the full stroke', low: 5, typical: 25, high: 80 },
+      severity: { unit: '°', means: 'short of the full stroke', low: 1, typical: 25, high: 80 },
       onsets: ANY_ONSET,
       repair: 'isolate, lock off, free the damper, stroke it by hand',
       priorWeight: 3,
@@ -142,7 +142,7 @@ export const SERVO_FAULTS: readonly Fault[] = [
       family: FAMILY,
       component: 'damper servo',
       mechanism: 'the feedback track has turned on the shaft, so it reads high',
-      severity: { unit: '°', means: 'reads this much too high', low: 3, typical: 10, high: 40 },
+      severity: { unit: '°', means: 'reads this much too high', low: 1, typical: 10, high: 40 },
       onsets: NOT_INTERMITTENT,
       repair: 'set the feedback against the blade',
       priorWeight: 1,

@@ -17,6 +17,8 @@ const FAMILY = 'supply and wiring';
 /** Only the air between is left. */
 export const WIRE_OFF_OHM = 1e12;
 
+const feedPump = loadNamed('feed-pump');
+
 function wireOff(at: string, element: Named, priorWeight = 0.5): Fault {
   return faultOf(
     placeOf(element),
@@ -89,5 +91,7 @@ export const WIRES_OFF: readonly Fault[] = [
     'level probe',
     named((s) => s.field.levelProbes[0], '.loop'),
   ),
-  wireOff('feed pump', loadNamed('feed-pump')),
+  // The output of the feed pump works the circulating pump where nothing boils.
+  wireOff('feed pump', (s) => (s.vessel.kind === 'hot water' ? undefined : feedPump(s))),
+  wireOff('circulating pump', (s) => (s.vessel.kind === 'hot water' ? feedPump(s) : undefined)),
 ];
