@@ -1,9 +1,9 @@
 import { useMemo, useState } from 'react';
 import { say } from '../../i18n/index.ts';
-import { kindOfUnit, type Unit, type UnitSystem } from '../../quantity/index.ts';
+import type { Unit } from '../../quantity/index.ts';
 import { controlsAt } from '../reading/controls-at.ts';
 import { insertedByHand } from '../reading/hidden-faults.ts';
-import { quantityText } from '../reading/quantity-text.ts';
+import { severityScale, severityText } from '../reading/severity-scale.ts';
 import type { FaultFacts } from '../session/protocol.ts';
 import { useStore } from '../session/store.ts';
 import { settings } from '../settings/settings.ts';
@@ -52,9 +52,7 @@ function StandingFaults() {
           <li key={fault} className="standing-fault">
             <span className="standing-name">
               <strong>{fault}</strong>
-              <span className="quiet">
-                {severityText(faults.find(({ id }) => id === fault)?.unit ?? '1', severity, units)}
-              </span>
+              <span className="quiet">{severityText(unitOf(faults, fault), severity, units)}</span>
             </span>
             <button
               type="button"
@@ -83,7 +81,8 @@ function FaultLine({ fault }: { readonly fault: FaultFacts }) {
   const { units } = useStore(settings);
   const [severity, setSeverity] = useState(fault.typical);
   const fixed = fault.max - fault.min <= 0;
-  const text = severityText(fault.unit, severity, units);
+  const text = severityText(fault.unit as Unit, severity, units);
+  const scale = severityScale(fault.min, fault.max);
   return (
     <li className="fault">
       <h4>{fault.id}</h4>
@@ -95,12 +94,12 @@ function FaultLine({ fault }: { readonly fault: FaultFacts }) {
           </span>
           <input
             type="range"
-            min={fault.min}
-            max={fault.max}
-            step={(fault.max - fault.min) / 200}
-            value={severity}
+            min={0}
+            max={1}
+            step={0.005}
+            value={scale.placeOf(severity)}
             aria-valuetext={text}
-            onChange={(event) => setSeverity(Number(event.target.value))}
+            onChange={(event) => setSeverity(scale.at(Number(event.target.value)))}
           />
         </label>
       )}
@@ -115,11 +114,8 @@ function FaultLine({ fault }: { readonly fault: FaultFacts }) {
   );
 }
 
-function severityText(unit: string, severity: number, units: UnitSystem): string {
-  if (unit === '1') return quantityText(severity, 'share', units);
-  const kind = kindOfUnit(unit as Unit);
-  if (kind !== 'number') return quantityText(severity, kind, units);
-  return `${Number(severity.toPrecision(3))} ${unit}`;
+function unitOf(faults: readonly FaultFacts[], id: string): Unit {
+  return (faults.find((fault) => fault.id === id)?.unit ?? '1') as Unit;
 }
 
 function groupByFamily(faults: readonly FaultFacts[]) {
