@@ -164,7 +164,7 @@ describe('what the burner remembers of its machine', () => {
         expect(liveThrough(liveAsBurner(variant, timings), acts)).toEqual(expected);
         expect(liveThrough(liveAsBurner(variant, timings), acts)).toEqual(expected);
       }),
-      { seed: 21, numRuns: 60 },
+      { seed: 21, numRuns: 100 },
     );
     expect(steps.size).toBeGreaterThan(15);
   });

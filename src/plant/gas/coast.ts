@@ -3,6 +3,12 @@ import { type GasTrain, MOVED } from './train-state.ts';
 
 /** Furnace pressure may stray by this much while the train coasts, Pa. */
 const COAST_FURNACE_PA = 5;
+/** Steps that one solve may serve while no flow changes … */
+const CALM_COAST = 10;
+/** … and while no pressure moves faster than QUIET_PA either, and no valve. */
+export const LONGEST_COAST = 20;
+/** Pa per step: above what a sound seat leaks, far below a leak that matters. */
+const QUIET_PA = 0.01;
 /** A larger move than this is followed step by step, Pa. */
 const JUMP_PA = 50;
 
@@ -35,6 +41,11 @@ export function mayCoast(
     ambientPa === train.absolutePa[train.nodeCount] &&
     Math.abs(furnaceGaugePa - train.heldFurnacePa) <= COAST_FURNACE_PA
   );
+}
+
+/** Steps that the next solve of a calm train may serve. */
+export function coastLength(train: GasTrain): number {
+  return train.quiet ? train.longestCoast : Math.min(CALM_COAST, train.longestCoast);
 }
 
 export function coast(train: GasTrain, ambientPa: number): void {
@@ -71,6 +82,7 @@ export function finish(train: GasTrain, ambientPa: number, steps: number): void 
   const { nodeCount, absolutePa, pressureGaugePa, ratePa, tree, regulators, to, stem } = train;
   const { movableEdges, solvedConductance, conductance } = train;
   const share = 1 / steps;
+  let quiet = !train.valvesMoving;
   for (let k = 0; k < regulators.count; k++) {
     const e = regulators.edge[k] as number;
     const outlet = to[e] as number;
@@ -82,9 +94,11 @@ export function finish(train: GasTrain, ambientPa: number, steps: number): void 
     const rate = (tree.delta[i] as number) * share;
     const pa = (absolutePa[i] as number) + rate;
     ratePa[i] = rate;
+    if (Math.abs(rate) > QUIET_PA) quiet = false;
     absolutePa[i] = pa;
     pressureGaugePa[i] = pa - ambientPa;
   }
+  train.quiet = quiet;
   for (let i = 0; i < movableEdges.length; i++) {
     const e = movableEdges[i] as number;
     solvedConductance[e] = conductance[e] as number;

@@ -106,6 +106,7 @@ export function createGasTrain(
     coastLeft: 0,
     calmSteps: 0,
     longestCoast: 1,
+    quiet: false,
     disturbed: true,
     areaMoved: false,
     valvesMoving: true,

@@ -1,7 +1,7 @@
 import { createMonotoneTable, readTable } from '../../numeric/index.ts';
 import { lineariseAll } from './balance.ts';
 import { putAirIn } from './carry-air.ts';
-import { setConductance } from './coast.ts';
+import { LONGEST_COAST, setConductance } from './coast.ts';
 import type { ControlParameters } from './edge-parameters.ts';
 import { describeMixture, REFERENCE_PRESSURE_PA } from './mixture.ts';
 import { conductanceOf, nozzleFlow, prepareNozzle } from './nozzle.ts';
@@ -11,8 +11,6 @@ import { SUPPLY } from './train-parameters.ts';
 import { findNode, type GasTrain } from './train-state.ts';
 import { aimValve, prepareValve, valveConductance } from './valve-motion.ts';
 
-/** Steps that one solve may serve while nothing moves. */
-const LONGEST_COAST = 10;
 /** A regulator slower than this may hunt, which long solves would hide, s. */
 const COAST_LAG_S = 0.005;
 /**

@@ -7,7 +7,15 @@ import {
   setSlopes,
 } from './balance.ts';
 import { carryAir } from './carry-air.ts';
-import { COAST_THETA, coast, finish, isJump, mayCoast, setConductance } from './coast.ts';
+import {
+  COAST_THETA,
+  coast,
+  coastLength,
+  finish,
+  isJump,
+  mayCoast,
+  setConductance,
+} from './coast.ts';
 import { solveByNewton } from './newton.ts';
 import { aimRegulator, regulatorConductance, setRegulatorStep } from './regulator.ts';
 import { type GasTrain, MOVED } from './train-state.ts';
@@ -62,7 +70,7 @@ function balance(train: GasTrain, furnaceGaugePa: number, ambientPa: number, ste
   if (isJump(train, furnaceGaugePa, ambientPa, stepS)) train.calmSteps = 0;
   train.stepS = stepS;
   moveBoundaries(train, furnaceGaugePa, ambientPa);
-  let count = train.calmSteps >= CALM_STEPS ? train.longestCoast : 1;
+  let count = train.calmSteps >= CALM_STEPS ? coastLength(train) : 1;
   let steps = count > 1 ? COAST_THETA * count : 1;
   if (count > 1 && !solveFor(train, ambientPa, steps * stepS)) {
     lineariseAll(train);

@@ -78,6 +78,8 @@ export interface GasTrain {
   coastLeft: number;
   calmSteps: number;
   longestCoast: number;
+  /** No pressure moves to speak of. */
+  quiet: boolean;
   /** A parameter or a valve's drive changed; an area moved enough for a new solve. */
   disturbed: boolean;
   areaMoved: boolean;
