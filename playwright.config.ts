@@ -18,6 +18,8 @@ export default defineConfig({
   use: {
     baseURL: `http://localhost:${port}`,
     viewport: { width: 1366, height: 768 },
+    // What is kept for offline use has tests of its own; elsewhere it would only take time.
+    serviceWorkers: 'block',
     locale: 'en-GB',
     timezoneId: 'UTC',
     // A trace would weigh on the very frames that are measured.

@@ -4,10 +4,16 @@ import '@fontsource/ibm-plex-sans/latin-600.css';
 import './styles/tokens.css';
 import './styles/base.css';
 import './styles/front.css';
+import './styles/offline.css';
 import { createRoot } from 'react-dom/client';
+import { keepForOffline } from './offline/offline.ts';
 import { followSurroundings } from './settings/theme.ts';
 import { App } from './shell/app.tsx';
 
 const root = document.getElementById('root');
 if (root === null) throw new Error('the page has no root element');
 createRoot(root).render(<App surroundings={followSurroundings()} />);
+
+// After the first page is drawn: what is kept for later must not hold up what is wanted now.
+if (document.readyState === 'complete') void keepForOffline();
+else addEventListener('load', () => void keepForOffline(), { once: true });

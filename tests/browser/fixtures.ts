@@ -1,6 +1,9 @@
 /** Every browser test starts here: a page that complains on its console has failed its test. */
 import { test as base, expect } from '@playwright/test';
 
+/** Said by Playwright itself where a test keeps the page from being kept for offline use. */
+const BLOCKED = 'Service Worker registration blocked';
+
 interface Fixtures {
   /** Messages a test expects, by a part of their text; all others fail it. */
   readonly allowedMessages: string[];
@@ -16,6 +19,7 @@ export const test = base.extend<Fixtures>({
     async ({ page, allowedMessages }, use) => {
       const complaints: string[] = [];
       const note = (text: string) => {
+        if (text.startsWith(BLOCKED)) return;
         if (!allowedMessages.some((allowed) => text.includes(allowed))) complaints.push(text);
       };
       page.on('console', (message) => {

@@ -1,5 +1,6 @@
 import type { ReactNode } from 'react';
 import { say } from '../../i18n/index.ts';
+import { OfflineNote } from '../offline/offline-note.tsx';
 import { ThemeButton } from '../settings/theme-button.tsx';
 
 export function FrontFrame({ children }: { readonly children: ReactNode }) {
@@ -9,7 +10,10 @@ export function FrontFrame({ children }: { readonly children: ReactNode }) {
         <Brand />
         <ThemeButton />
       </header>
-      <main className="front-main">{children}</main>
+      <main className="front-main">
+        {children}
+        <OfflineNote />
+      </main>
       <footer className="front-foot">
         <p className="caution">
           <strong>{say('app.caution.short')}</strong> {say('app.caution.front')}
