@@ -27,9 +27,11 @@ export const app = {
   'app.front.doors': 'Three doors',
   'app.practise.title': 'Practise',
   'app.practise.door':
-    'Be led through a start, watch one, or take a job: from the call-out to a repair that a full start has proved.',
+    'Watch a start from rest to modulation: what each step proves, what it waits for, and with which reading.',
   'app.practise.lead':
-    'Take a job and find what is wrong with your own measurements, be led through a start, or only watch one. Everything you do is kept on this device.',
+    'Choose a start. It runs at once; pause it, rewind it, and change anything on the plant while it runs.',
+  'app.practise.not-built':
+    'Fault-finding jobs with a call-out ticket, tools and a debrief, lessons, and drills. For now a start can be watched, with or without a fault in it.',
   'app.teach.title': 'Teach',
   'app.teach.door':
     'Show a start to a class: larger on a projector, with faults at hand to put in while they watch.',
@@ -42,9 +44,6 @@ export const app = {
   'app.quiz.door': 'Short questions on lockout causes that explain themselves and come back.',
   'app.quiz.not-built': 'Not built yet: there is nothing behind this door so far.',
   'app.watch.title': 'Watch a start',
-  'app.work.job': 'Job',
-  'app.work.drill': 'Drill',
-  'app.work.lesson': 'Lesson',
   'app.choose.plant': 'Plant',
   'app.choose.troubled': 'Starts with something wrong',
   'app.choose.troubled-lead':
@@ -163,18 +162,6 @@ export const app = {
   'app.act.cock': 'You: {cock} turned to {percent} %',
   'app.act.fault-in': 'You: fault put in, {fault}',
   'app.act.fault-out': 'You: fault taken out, {fault}',
-  'app.act.lock-on': 'You: padlock on {point}',
-  'app.act.lock-off': 'You: padlock off {point}',
-  'app.act.repair': 'You: {part}, {how}',
-  'app.act.adjust': 'You: {setting} set to {value}',
-  'app.act.jumper-on': 'You: jumper across {across}',
-  'app.act.jumper-off': 'You: jumper off {across}',
-  'app.act.stroke-held': 'You: {servo} moved by hand to {to}°',
-  'app.act.stroke-let-go': 'You: {servo} let go',
-  'app.act.report': 'You: reported to the {to}',
-  'app.act.check': 'You: {check}',
-  'app.act.check-at': 'You: {check} at {at}',
-  'app.act.check-between': 'You: {check} at {at} and {to}',
 
   'app.faults.lead':
     'Each fault changes one thing in the plant or its wiring. What follows is the physics of it.',
