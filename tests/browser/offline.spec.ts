@@ -6,7 +6,7 @@ import { createPageServer, listenOnFreePort } from '../../src/server/index.ts';
 import { expect, test } from './fixtures.ts';
 import { expectOpen, readMarks } from './run-marks.ts';
 
-const READY = /works? without a network|opens without a network/;
+const READY = /opens without a network/;
 
 test.use({ serviceWorkers: 'allow' });
 
