@@ -1,6 +1,8 @@
 /** Faults of what the air goes through and of the switch that proves it. */
 import { ANY_ONSET, BROKEN, type Fault, faultOf, NOT_INTERMITTENT, share } from './fault.ts';
-import { type FaultSubject, switchOf } from './subject.ts';
+import { adjusting, by } from './mending.ts';
+import { type FaultSubject, switchOf, turnPoints } from './subject.ts';
+import { SWITCH_POINT } from './switch-dials.ts';
 
 const FAMILY = 'air path';
 /** Nothing is ever quite tight: what still gets through a passage that is called shut. */
@@ -21,6 +23,7 @@ const AIR_SWITCH_FAULTS: readonly Fault[] = [
       severity: BROKEN,
       onsets: NOT_INTERMITTENT,
       repair: 'replace the switch',
+      remedies: by('airflow switch', 'replace'),
       priorWeight: 2,
     },
     (air) => {
@@ -37,6 +40,7 @@ const AIR_SWITCH_FAULTS: readonly Fault[] = [
       severity: share('share of the pressure that no longer arrives', 0.3, 1, 1),
       onsets: ANY_ONSET,
       repair: 'refit and secure the tube',
+      remedies: by('airflow switch tube', 'refit', 'replace'),
       priorWeight: 2,
     },
     (air, severity) => {
@@ -53,6 +57,7 @@ const AIR_SWITCH_FAULTS: readonly Fault[] = [
       severity: { unit: 's', means: 'lag of the tube', low: 30, typical: 600, high: 7200 },
       onsets: ANY_ONSET,
       repair: 'clear the tube and its low point',
+      remedies: by('airflow switch tube', 'clean', 'replace'),
       priorWeight: 1,
     },
     (air, severity) => {
@@ -69,10 +74,11 @@ const AIR_SWITCH_FAULTS: readonly Fault[] = [
       severity: share('rise, in switch points', 0.2, 3, 20),
       onsets: NOT_INTERMITTENT,
       repair: 'set the switch from the commissioning sheet, with a manometer',
+      remedies: [...adjusting('airflow switch', SWITCH_POINT), ...by('airflow switch', 'replace')],
       priorWeight: 2,
     },
     (air, severity) => {
-      air.driftPa += severity * air.makePa;
+      turnPoints(air, severity * air.makePa);
     },
   ),
 ];
@@ -89,6 +95,7 @@ export const AIRFLOW_FAULTS: readonly Fault[] = [
       severity: share('share of the screen that is covered', 0.3, 0.95, MOST_BLOCKED),
       onsets: ANY_ONSET,
       repair: 'stop the fan, clean the screen',
+      remedies: by('air inlet screen', 'clean', 'replace'),
       priorWeight: 2,
     },
     (air, severity) => {
@@ -105,6 +112,7 @@ export const AIRFLOW_FAULTS: readonly Fault[] = [
       severity: share('share of the flue that is closed', 0.3, 0.9, MOST_BLOCKED),
       onsets: NOT_INTERMITTENT,
       repair: 'isolate, inspect and clear the flue before any further start',
+      remedies: by('flue', 'clean'),
       priorWeight: 1,
     },
     (stack, severity) => {
@@ -121,10 +129,11 @@ export const AIRFLOW_FAULTS: readonly Fault[] = [
       severity: share('share of the flue that it closes', 0.3, 0.8, 0.95),
       onsets: NOT_INTERMITTENT,
       repair: 'open and secure the damper, prove the draught before any further start',
+      remedies: by('stack damper', 'open'),
       priorWeight: 1,
     },
     (stack, severity) => {
-      stack.blockage = Math.max(stack.blockage, Math.min(MOST_BLOCKED, severity));
+      stack.damperShut = Math.max(stack.damperShut, Math.min(MOST_BLOCKED, severity));
     },
   ),
   faultOf(
@@ -137,6 +146,7 @@ export const AIRFLOW_FAULTS: readonly Fault[] = [
       severity: share('share of the openings that is closed', 0.5, 0.9, MOST_BLOCKED),
       onsets: NOT_INTERMITTENT,
       repair: 'open the louvres; ask who closed them and why',
+      remedies: by('boiler room openings', 'open'),
       priorWeight: 1,
     },
     (air, severity) => {
@@ -153,6 +163,7 @@ export const AIRFLOW_FAULTS: readonly Fault[] = [
       severity: share('share of the ways that is closed', 0.2, 0.6, 0.85),
       onsets: NOT_INTERMITTENT,
       repair: 'clean the passes, find out what made the soot',
+      remedies: by('boiler passes', 'clean'),
       priorWeight: 1,
     },
     (air, severity) => {

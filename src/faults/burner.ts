@@ -1,5 +1,6 @@
 /** Faults of the burner itself: pilot, head, nozzles. */
 import { type Fault, faultOf, NOT_INTERMITTENT, share } from './fault.ts';
+import { by } from './mending.ts';
 import { type FaultSubject, mainNozzlesOf } from './subject.ts';
 
 const FAMILY = 'burner and combustion';
@@ -21,6 +22,7 @@ export const BURNER_FAULTS: readonly Fault[] = [
       severity: { unit: 'kg/s', means: 'air leaking in', low: 0.005, typical: 0.06, high: 0.2 },
       onsets: NOT_INTERMITTENT,
       repair: 'isolate, remake the joint, leak-test',
+      remedies: by('pilot burner', 'tighten', 'replace'),
       priorWeight: 1,
     },
     (pilot, severity) => {
@@ -37,6 +39,7 @@ export const BURNER_FAULTS: readonly Fault[] = [
       severity: share('share of the pilot flame that misses', 0.5, 1, 1),
       onsets: NOT_INTERMITTENT,
       repair: 'isolate, set the pilot from the drawing',
+      remedies: by('pilot burner', 'realign', 'replace'),
       priorWeight: 1,
     },
     (pilot, severity) => {
@@ -53,6 +56,7 @@ export const BURNER_FAULTS: readonly Fault[] = [
       severity: share('share of the holes that is closed', 0.1, 0.4, 0.8),
       onsets: NOT_INTERMITTENT,
       repair: 'isolate, clear or replace the nozzle, check the flame over the whole range',
+      remedies: by('main gas nozzle', 'clean', 'replace'),
       priorWeight: 1,
     },
     (nozzles, severity) => {
@@ -71,6 +75,7 @@ export const BURNER_FAULTS: readonly Fault[] = [
       severity: share('how far from its place', 0.2, 0.8, 1),
       onsets: NOT_INTERMITTENT,
       repair: 'isolate, set the diffuser from the drawing and secure it',
+      remedies: by('burner head', 'realign', 'replace'),
       priorWeight: 1,
     },
     (head, severity) => {
@@ -87,6 +92,7 @@ export const BURNER_FAULTS: readonly Fault[] = [
       severity: share('share of the head that is blocked', 0.2, 0.6, 0.9),
       onsets: NOT_INTERMITTENT,
       repair: 'isolate, clear the head, check the flame over the whole range',
+      remedies: by('burner head', 'clean', 'replace'),
       priorWeight: 1,
     },
     (head, severity) => {

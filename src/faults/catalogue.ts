@@ -4,6 +4,7 @@ import { COMBUSTION_FAULTS } from './combustion.ts';
 import { FAN_FAULTS } from './fan.ts';
 import type { Fault } from './fault.ts';
 import { SENSING_FAULTS } from './flame-sensing.ts';
+import { GAS_LEAK_FAULTS } from './gas-leaks.ts';
 import { GAS_LINE_FAULTS } from './gas-line.ts';
 import { GAS_SENSING_FAULTS } from './gas-sensing.ts';
 import { GAS_VALVE_FAULTS } from './gas-valves.ts';
@@ -23,6 +24,7 @@ export const FAULTS: readonly Fault[] = [
   ...GAS_VALVE_FAULTS,
   ...GAS_LINE_FAULTS,
   ...GAS_SENSING_FAULTS,
+  ...GAS_LEAK_FAULTS,
   ...SERVO_FAULTS,
   ...FAN_FAULTS,
   ...AIRFLOW_FAULTS,

@@ -1,4 +1,6 @@
 /** Faults of the mixture: what was set at commissioning, and what has changed since. */
+
+import { LIGHT_OFF_DAMPER, MID_CURVE_DAMPERS } from './control-dials.ts';
 import {
   type Fault,
   type FaultWords,
@@ -7,6 +9,7 @@ import {
   type SeverityRange,
   share,
 } from './fault.ts';
+import { adjusting, by } from './mending.ts';
 import { type FaultSubject, servoOf } from './subject.ts';
 
 const FAMILY = 'burner and combustion';
@@ -33,6 +36,7 @@ function lightOffPoint(
     severity,
     onsets: NOT_INTERMITTENT,
     repair: CHECK_AGAIN,
+    remedies: adjusting('fuel and air points', LIGHT_OFF_DAMPER),
     priorWeight,
   };
   return faultOf(
@@ -56,6 +60,10 @@ function midCurve(id: string, mechanism: string, priorWeight: number, towardsOpe
       severity: { unit: '°', means: 'damper off at mid range', low: 1, typical: 5, high: 12 },
       onsets: NOT_INTERMITTENT,
       repair: 'set the curve anew over the whole range with an analyser in the flue',
+      remedies: [
+        ...by('fuel-air curve', 'reset'),
+        ...adjusting('fuel-air curve', ...MID_CURVE_DAMPERS),
+      ],
       priorWeight,
     },
     (curve, deg) => {
@@ -83,6 +91,7 @@ function burnerAir(id: string, mechanism: string, direction: 1 | -1): Fault {
       },
       onsets: NOT_INTERMITTENT,
       repair: 'commission again for the season, or with enough air to spare for both',
+      remedies: by('combustion air', 'report'),
       priorWeight: 1,
     },
     (ambient, kelvin) => {
@@ -141,6 +150,7 @@ export const COMBUSTION_FAULTS: readonly Fault[] = [
       severity: share('parts of propane to one of the gas before', 0.03, 0.12, 0.3),
       onsets: NOT_INTERMITTENT,
       repair: 'ask the supplier for the gas quality, commission again for the range it may have',
+      remedies: by('gas supply', 'report'),
       priorWeight: 0.5,
     },
     (mixture, parts) => {
@@ -157,6 +167,7 @@ export const COMBUSTION_FAULTS: readonly Fault[] = [
       severity: share('parts of nitrogen to one of the gas before', 0.03, 0.12, 0.3),
       onsets: NOT_INTERMITTENT,
       repair: 'ask the supplier for the gas quality, commission again for the range it may have',
+      remedies: by('gas supply', 'report'),
       priorWeight: 0.5,
     },
     (mixture, parts) => {
@@ -173,6 +184,7 @@ export const COMBUSTION_FAULTS: readonly Fault[] = [
       severity: share('parts of hydrogen to one of the gas before', 0.05, 0.2, 0.5),
       onsets: NOT_INTERMITTENT,
       repair: 'ask the supplier for the gas quality, commission again for the range it may have',
+      remedies: by('gas supply', 'report'),
       priorWeight: 0.3,
     },
     (mixture, parts) => {

@@ -1,5 +1,6 @@
 /** Faults of the fan: contactor, motor, belt, drive, speed pick-up. */
 import { ANY_ONSET, BROKEN, type Fault, faultOf, NOT_INTERMITTENT, share } from './fault.ts';
+import { adjusting, by } from './mending.ts';
 import { driveOf, variableDriveOf } from './subject.ts';
 
 const FAMILY = 'air path';
@@ -15,6 +16,7 @@ export const FAN_FAULTS: readonly Fault[] = [
       severity: share('share of the current limit that was taken away', 0.1, 0.65, 0.9),
       onsets: NOT_INTERMITTENT,
       repair: 'set the limit from the commissioning sheet; find out who changed it',
+      remedies: [...adjusting('fan drive', 'current limit'), ...by('fan drive', 'replace')],
       priorWeight: 2,
     },
     (drive, severity) => {
@@ -31,6 +33,7 @@ export const FAN_FAULTS: readonly Fault[] = [
       severity: { unit: 's', means: 'added to the run-up', low: 10, typical: 60, high: 200 },
       onsets: NOT_INTERMITTENT,
       repair: 'set the ramp from the commissioning sheet',
+      remedies: [...adjusting('fan drive', 'run-up time'), ...by('fan drive', 'replace')],
       priorWeight: 1,
     },
     (drive, severity) => {
@@ -47,6 +50,7 @@ export const FAN_FAULTS: readonly Fault[] = [
       severity: BROKEN,
       onsets: ANY_ONSET,
       repair: 'replace the contactor',
+      remedies: by('fan contactor', 'replace'),
       priorWeight: 2,
     },
     (drive) => {
@@ -63,6 +67,7 @@ export const FAN_FAULTS: readonly Fault[] = [
       severity: BROKEN,
       onsets: ANY_ONSET,
       repair: 'replace the contactor',
+      remedies: by('fan contactor', 'replace'),
       priorWeight: 1,
     },
     (drive) => {
@@ -79,6 +84,7 @@ export const FAN_FAULTS: readonly Fault[] = [
       severity: BROKEN,
       onsets: NOT_INTERMITTENT,
       repair: 'replace the contactor, find out what overloaded it',
+      remedies: by('fan contactor', 'replace'),
       priorWeight: 0.5,
     },
     (drive) => {
@@ -95,6 +101,7 @@ export const FAN_FAULTS: readonly Fault[] = [
       severity: BROKEN,
       onsets: ['start'],
       repair: 'swap two phases, prove the turning direction',
+      remedies: by('fan motor wiring', 'refit'),
       priorWeight: 1,
     },
     (drive) => {
@@ -111,6 +118,7 @@ export const FAN_FAULTS: readonly Fault[] = [
       severity: share('share of the speed that is lost', 0.01, 0.35, 0.9),
       onsets: ANY_ONSET,
       repair: 'isolate, lock off, replace and tension the belt',
+      remedies: by('fan belt', 'replace', 'tighten'),
       priorWeight: 1,
     },
     (drive, severity) => {
@@ -127,6 +135,7 @@ export const FAN_FAULTS: readonly Fault[] = [
       severity: BROKEN,
       onsets: ANY_ONSET,
       repair: 'set the gap or replace the pick-up',
+      remedies: by('fan speed pick-up', 'realign', 'replace'),
       priorWeight: 1,
     },
     (drive) => {

@@ -1,4 +1,5 @@
 import type { Unit } from '../quantity/index.ts';
+import type { Remedy } from './remedy.ts';
 import type { FaultSubject } from './subject.ts';
 
 export const FAULT_FAMILIES = [
@@ -15,9 +16,6 @@ export type FaultFamily = (typeof FAULT_FAMILIES)[number];
 
 export const ONSET_KINDS = ['start', 'time', 'step', 'intermittent'] as const;
 export type OnsetKind = (typeof ONSET_KINDS)[number];
-
-/** Acts at the plant that undo what was left or has tripped, with no tool in hand. */
-export type UndoingAct = 'turn-cock' | 'reset-limits' | 'firing';
 
 /**
  * How far from sound: 0 is sound, larger is worse, in the fault's own unit.
@@ -48,10 +46,10 @@ export interface Fault {
   readonly onsets: readonly OnsetKind[];
   /** What a technician does about it. */
   readonly repair: string;
+  /** The acts that end it, each by itself; at least one. */
+  readonly remedies: readonly Remedy[];
   /** Share of field failures, relative to the other faults; own training value. */
   readonly priorWeight: number;
-  /** An act of the operator that puts it right by itself. */
-  readonly undoneBy?: UndoingAct;
   appliesTo(subject: FaultSubject): boolean;
   apply(subject: FaultSubject, severity: number): void;
 }

@@ -1,5 +1,6 @@
 /** Faults of flame sensors, their cables and the flame relay. */
 import { ANY_ONSET, BROKEN, type Fault, faultOf, NOT_INTERMITTENT, share } from './fault.ts';
+import { adjusting, by } from './mending.ts';
 import { type FaultSubject, sensorOf } from './subject.ts';
 
 const FAMILY = 'flame sensing';
@@ -35,6 +36,7 @@ const SCANNER_FAULTS: readonly Fault[] = [
       severity: share('share of the light that is lost', 0.3, 0.9, 0.99),
       onsets: NOT_INTERMITTENT,
       repair: 'clean the lens, check its purge air',
+      remedies: by('scanner', 'clean', 'replace'),
       priorWeight: 3,
     },
     (sensor, severity) => {
@@ -51,6 +53,7 @@ const SCANNER_FAULTS: readonly Fault[] = [
       severity: share('share of the flame out of sight', 0.3, 0.9, 1),
       onsets: NOT_INTERMITTENT,
       repair: 'aim the scanner by its signal, secure the swivel',
+      remedies: by('scanner', 'realign'),
       priorWeight: 2,
     },
     (sensor, severity) => {
@@ -67,6 +70,7 @@ const SCANNER_FAULTS: readonly Fault[] = [
       severity: share('share of the sensitivity that is lost', 0.3, 0.95, 1),
       onsets: NOT_INTERMITTENT,
       repair: 'replace the tube',
+      remedies: by('scanner', 'replace'),
       priorWeight: 2,
     },
     (uv, severity) => {
@@ -83,6 +87,7 @@ const SCANNER_FAULTS: readonly Fault[] = [
       severity: { unit: 'µA', means: 'signal with no light', low: 0.4, typical: 3, high: 8 },
       onsets: ANY_ONSET,
       repair: 'replace the tube or cell',
+      remedies: by('scanner', 'replace'),
       priorWeight: 1,
     },
     (sensor, severity) => {
@@ -104,6 +109,7 @@ const SCANNER_FAULTS: readonly Fault[] = [
       severity: share('share of the sight that ends on hot wall', 0.2, 0.6, 0.9),
       onsets: NOT_INTERMITTENT,
       repair: 'aim the scanner across the flame root, away from glowing tile',
+      remedies: by('scanner', 'realign'),
       priorWeight: 1,
     },
     (ir, severity) => {
@@ -124,6 +130,7 @@ const ROD_FAULTS: readonly Fault[] = [
       severity: { unit: 'Ω', means: 'resistance of the film', low: 1e7, typical: 2e8, high: 5e9 },
       onsets: NOT_INTERMITTENT,
       repair: 'isolate, clean or replace the rod',
+      remedies: by('flame rod', 'clean', 'replace'),
       priorWeight: 3,
     },
     (rod, severity) => {
@@ -140,6 +147,7 @@ const ROD_FAULTS: readonly Fault[] = [
       severity: BROKEN,
       onsets: ANY_ONSET,
       repair: 'isolate, set or replace the rod, prove its insulation',
+      remedies: by('flame rod', 'realign', 'replace'),
       priorWeight: 2,
     },
     (rod) => {
@@ -156,6 +164,7 @@ const ROD_FAULTS: readonly Fault[] = [
       severity: share('share of the volts that is lost', 0.2, 0.85, 0.98),
       onsets: ANY_ONSET,
       repair: 'isolate, dry and clean or replace the insulator',
+      remedies: by('flame rod', 'clean', 'replace'),
       priorWeight: 2,
     },
     (rod, severity) => {
@@ -182,6 +191,7 @@ const RELAY_FAULTS: readonly Fault[] = [
       },
       onsets: NOT_INTERMITTENT,
       repair: 'replace the amplifier',
+      remedies: [...by('flame amplifier', 'replace'), ...adjusting('flame amplifier', 'threshold')],
       priorWeight: 1,
     },
     (relays, severity) => {
@@ -200,6 +210,7 @@ const RELAY_FAULTS: readonly Fault[] = [
       severity: { unit: 's', means: 'added to its response', low: 1, typical: 8, high: 25 },
       onsets: NOT_INTERMITTENT,
       repair: 'replace the relay, time the flame failure',
+      remedies: by('flame relay', 'replace'),
       priorWeight: 1,
     },
     (relays, severity) => {
@@ -216,6 +227,7 @@ const RELAY_FAULTS: readonly Fault[] = [
       severity: BROKEN,
       onsets: ANY_ONSET,
       repair: 'replace the relay',
+      remedies: by('flame relay', 'replace'),
       priorWeight: 1,
     },
     (relays) => {
@@ -232,6 +244,7 @@ const RELAY_FAULTS: readonly Fault[] = [
       severity: BROKEN,
       onsets: NOT_INTERMITTENT,
       repair: 'replace the relay, prove it by a flame failure',
+      remedies: by('flame relay', 'replace'),
       priorWeight: 0.5,
     },
     (relays) => {
@@ -253,6 +266,7 @@ export const SENSING_FAULTS: readonly Fault[] = [
       severity: { unit: 'µA', means: 'scatter of the signal', low: 0.3, typical: 2, high: 6 },
       onsets: ANY_ONSET,
       repair: 'refit the screen at one end only',
+      remedies: by('flame sensor cable', 'refit', 'replace'),
       priorWeight: 1,
     },
     (sensors, severity) => {

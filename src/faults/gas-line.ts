@@ -1,15 +1,19 @@
 /** Faults of what the gas comes through: main, strainer, regulators, orifice, control valve. */
 import { ANY_ONSET, type Fault, faultOf, NOT_INTERMITTENT, share } from './fault.ts';
-import { edgeOf, type FaultSubject } from './subject.ts';
+import { OUTLET_PRESSURE } from './field-dials.ts';
+import { adjusting, by } from './mending.ts';
+import {
+  edgeOf,
+  type FaultSubject,
+  pilotOrificeOf,
+  pilotRegulatorOf,
+  regulatorOf,
+} from './subject.ts';
 
 const FAMILY = 'fuel train';
 const REGULATOR = 'gas regulator';
 
 const supplyOf = (s: FaultSubject) => s.gasTrain.supply;
-
-function regulatorOf(s: FaultSubject) {
-  return edgeOf(s, 'regulator', 'regulator') ?? edgeOf(s, 'regulator');
-}
 
 const REGULATOR_FAULTS: readonly Fault[] = [
   faultOf(
@@ -22,10 +26,11 @@ const REGULATOR_FAULTS: readonly Fault[] = [
       severity: share('share of the set pressure that is lost', 0.1, 0.4, 0.8),
       onsets: NOT_INTERMITTENT,
       repair: 'isolate, replace the spring, set the outlet under flow',
+      remedies: [...by('gas regulator', 'replace'), ...adjusting('gas regulator', OUTLET_PRESSURE)],
       priorWeight: 1,
     },
     (regulator, severity) => {
-      regulator.setpointPa = Math.max(100, regulator.setpointPa * (1 - severity));
+      regulator.springShare *= 1 - severity;
     },
   ),
   faultOf(
@@ -38,6 +43,7 @@ const REGULATOR_FAULTS: readonly Fault[] = [
       severity: share('fall over the full stroke, as a share of the set pressure', 0.03, 0.5, 0.9),
       onsets: NOT_INTERMITTENT,
       repair: 'isolate, replace spring and diaphragm, set the outlet under flow',
+      remedies: by('gas regulator', 'replace'),
       priorWeight: 2,
     },
     (regulator, severity) => {
@@ -60,6 +66,7 @@ const REGULATOR_FAULTS: readonly Fault[] = [
       },
       onsets: NOT_INTERMITTENT,
       repair: 'isolate, clean or replace the seat, check the lock-up pressure',
+      remedies: by('gas regulator', 'clean', 'replace'),
       priorWeight: 2,
     },
     (regulator, severity) => {
@@ -76,6 +83,7 @@ const REGULATOR_FAULTS: readonly Fault[] = [
       severity: share('share of the breather that is closed', 0.6, 0.9, 0.97),
       onsets: NOT_INTERMITTENT,
       repair: 'clear the breather and its vent line',
+      remedies: [...by('regulator breather', 'clean'), ...by('gas regulator', 'replace')],
       priorWeight: 1,
     },
     (regulator, severity) => {
@@ -83,7 +91,7 @@ const REGULATOR_FAULTS: readonly Fault[] = [
     },
   ),
   faultOf(
-    (s) => edgeOf(s, 'regulator', 'pilot-regulator'),
+    pilotRegulatorOf,
     {
       id: 'pilot regulator low',
       family: FAMILY,
@@ -92,6 +100,10 @@ const REGULATOR_FAULTS: readonly Fault[] = [
       severity: share('share of the set pressure that is lost', 0.3, 0.85, 0.95),
       onsets: NOT_INTERMITTENT,
       repair: 'set the pilot pressure with a manometer on the pilot test point',
+      remedies: [
+        ...adjusting('pilot regulator', OUTLET_PRESSURE),
+        ...by('pilot regulator', 'replace'),
+      ],
       priorWeight: 1,
     },
     (regulator, severity) => {
@@ -111,6 +123,7 @@ export const GAS_LINE_FAULTS: readonly Fault[] = [
       severity: share('share of the pressure in the main that is lost', 0.05, 0.6, 0.95),
       onsets: ANY_ONSET,
       repair: 'report to the supplier; do not compensate at the regulator',
+      remedies: by('gas supply', 'report'),
       priorWeight: 1,
     },
     (supply, severity) => {
@@ -133,6 +146,7 @@ export const GAS_LINE_FAULTS: readonly Fault[] = [
       },
       onsets: ['start'],
       repair: 'isolate, purge the line by the written method, prove gas at the burner test point',
+      remedies: by('gas train pipework', 'purge air'),
       priorWeight: 1,
     },
     (supply, severity) => {
@@ -149,6 +163,7 @@ export const GAS_LINE_FAULTS: readonly Fault[] = [
       severity: share('share of the free area that is closed', 0.5, 0.9, 0.99),
       onsets: NOT_INTERMITTENT,
       repair: 'isolate, clean the strainer, leak-test',
+      remedies: by('strainer', 'clean', 'replace'),
       priorWeight: 2,
     },
     (strainer, severity) => {
@@ -157,7 +172,7 @@ export const GAS_LINE_FAULTS: readonly Fault[] = [
   ),
   ...REGULATOR_FAULTS,
   faultOf(
-    (s) => edgeOf(s, 'orifice', 'pilot-orifice'),
+    pilotOrificeOf,
     {
       id: 'pilot orifice blocked',
       family: FAMILY,
@@ -166,6 +181,7 @@ export const GAS_LINE_FAULTS: readonly Fault[] = [
       severity: share('share of the hole that is closed', 0.3, 0.9, 1),
       onsets: NOT_INTERMITTENT,
       repair: 'isolate, clean the orifice, leak-test',
+      remedies: by('pilot orifice', 'clean', 'replace'),
       priorWeight: 3,
     },
     (orifice, severity) => {
@@ -182,6 +198,7 @@ export const GAS_LINE_FAULTS: readonly Fault[] = [
       severity: { unit: '°', means: 'blade behind its shaft', low: 3, typical: 12, high: 40 },
       onsets: NOT_INTERMITTENT,
       repair: 'refit and pin the coupling, check blade against feedback over the stroke',
+      remedies: by('fuel control valve coupling', 'refit', 'replace'),
       priorWeight: 1,
     },
     (valve, severity) => {

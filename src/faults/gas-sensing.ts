@@ -1,6 +1,8 @@
 /** Faults of what watches the gas: pressure switches and transmitters. */
 import { ANY_ONSET, BROKEN, type Fault, faultOf, NOT_INTERMITTENT, share } from './fault.ts';
+import { adjusting, by } from './mending.ts';
 import { type FaultSubject, switchOf, transmitterOf } from './subject.ts';
+import { SWITCH_POINT } from './switch-dials.ts';
 
 const FAMILY = 'fuel train';
 
@@ -9,7 +11,7 @@ const highGas = (s: FaultSubject) => switchOf(s, 'gasPressureBelowHigh');
 
 type GasTransmitter = readonly [
   senses: 'interspace' | 'regulated gas',
-  component: string,
+  component: 'interspace pressure transmitter' | 'gas supply pressure transmitter',
   priorWeight: number,
 ];
 const INTERSPACE: GasTransmitter = ['interspace', 'interspace pressure transmitter', 2];
@@ -28,6 +30,7 @@ function transmitterDrifts([senses, component, priorWeight]: GasTransmitter): Fa
       severity: share('reads this share of its range too high', 0.005, 0.1, 0.4),
       onsets: NOT_INTERMITTENT,
       repair: 'compare with a manometer, set the zero or replace the transmitter',
+      remedies: by(component, 'reset', 'replace'),
       priorWeight,
     },
     (transmitter, severity) => {
@@ -48,6 +51,7 @@ function impulseLineBlocked([senses, component, priorWeight]: GasTransmitter): F
       severity: { unit: 's', means: 'lag of the line', low: 0.3, typical: 60, high: 3600 },
       onsets: ANY_ONSET,
       repair: 'isolate, clear the line, leak-test',
+      remedies: by('interspace impulse line', 'clean', 'replace'),
       priorWeight: 0.5 * priorWeight,
     },
     (transmitter, severity) => {
@@ -67,6 +71,7 @@ export const GAS_SENSING_FAULTS: readonly Fault[] = [
       severity: share('rise, as a share of the switch point', 0.05, 0.6, 1.5),
       onsets: NOT_INTERMITTENT,
       repair: 'set or replace the switch, prove it with a manometer',
+      remedies: [...adjusting('low-gas switch', SWITCH_POINT), ...by('low-gas switch', 'replace')],
       priorWeight: 2,
     },
     (low, severity) => {
@@ -83,6 +88,7 @@ export const GAS_SENSING_FAULTS: readonly Fault[] = [
       severity: BROKEN,
       onsets: ANY_ONSET,
       repair: 'replace the switch',
+      remedies: by('low-gas switch', 'replace'),
       priorWeight: 1,
     },
     (low) => {
@@ -99,6 +105,10 @@ export const GAS_SENSING_FAULTS: readonly Fault[] = [
       severity: share('fall, as a share of the switch point', 0.05, 0.3, 0.6),
       onsets: NOT_INTERMITTENT,
       repair: 'set or replace the switch, prove it with a manometer',
+      remedies: [
+        ...adjusting('high-gas switch', SWITCH_POINT),
+        ...by('high-gas switch', 'replace'),
+      ],
       priorWeight: 1,
     },
     (high, severity) => {

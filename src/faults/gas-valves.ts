@@ -8,7 +8,9 @@ import {
   type SeverityRange,
   share,
 } from './fault.ts';
+import { adjusting, by } from './mending.ts';
 import { closedProofOf, edgeOf, type FaultSubject } from './subject.ts';
+import { SWITCH_POINT } from './switch-dials.ts';
 
 const FAMILY = 'fuel train';
 
@@ -37,6 +39,7 @@ function seatPasses(valve: ValveName, priorWeight: number): Fault {
       severity: LEAK,
       onsets: NOT_INTERMITTENT,
       repair: 'isolate, replace the valve or its seat, leak-test',
+      remedies: by(`${valve} valve`, 'clean', 'replace'),
       priorWeight,
     },
     (seat, severity) => {
@@ -56,6 +59,7 @@ function coilOpen(valve: ValveName, priorWeight: number): Fault {
       severity: BROKEN,
       onsets: ANY_ONSET,
       repair: 'replace the coil',
+      remedies: by(`${valve} valve coil`, 'replace'),
       priorWeight,
     },
     (coil) => {
@@ -75,6 +79,7 @@ function sticksPartOpen(valve: ValveName, priorWeight: number): Fault {
       severity: share('share of the stroke that stays open', 0.05, 0.2, 0.6),
       onsets: NOT_INTERMITTENT,
       repair: 'isolate, replace the valve, leak-test',
+      remedies: by(`${valve} valve`, 'clean', 'replace'),
       priorWeight,
     },
     (stem, severity) => {
@@ -94,6 +99,7 @@ function sticksShut(valve: ValveName, priorWeight: number): Fault {
       severity: share('share of the stroke that is lost', 0.5, 1, 1),
       onsets: NOT_INTERMITTENT,
       repair: `replace the ${valve} valve`,
+      remedies: by(`${valve} valve`, 'replace'),
       priorWeight,
     },
     (stem, severity) => {
@@ -113,6 +119,7 @@ function closedProofStuck(contact: 'welded' | 'open', words: string, priorWeight
       severity: BROKEN,
       onsets: ANY_ONSET,
       repair: 'replace the switch and prove its switch point',
+      remedies: by('downstream valve proof of closure', 'replace'),
       priorWeight,
     },
     (proof) => {
@@ -146,6 +153,10 @@ export const GAS_VALVE_FAULTS: readonly Fault[] = [
       severity: share('how far it moved, in over-travels', 0.3, 1, 2),
       onsets: NOT_INTERMITTENT,
       repair: 'set the switch point within the seal over-travel and prove it',
+      remedies: [
+        ...adjusting('upstream valve proof of closure', SWITCH_POINT),
+        ...by('upstream valve proof of closure', 'replace'),
+      ],
       priorWeight: 2,
     },
     (proof, severity) => {

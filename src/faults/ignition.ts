@@ -8,6 +8,7 @@ import {
   NOT_INTERMITTENT,
   share,
 } from './fault.ts';
+import { by } from './mending.ts';
 import { type FaultSubject, sensorOf } from './subject.ts';
 
 const FAMILY = 'ignition';
@@ -36,6 +37,7 @@ export const IGNITION_FAULTS: readonly Fault[] = [
       severity: share('share of the power that is lost', 0.6, 1, 1),
       onsets: ANY_ONSET,
       repair: 'isolate, replace the transformer',
+      remedies: by('ignition transformer', 'replace'),
       priorWeight: 3,
     },
     (transformer, severity) => {
@@ -51,6 +53,7 @@ export const IGNITION_FAULTS: readonly Fault[] = [
       severity: share('share of the power lost on the way', 0.4, 0.95, 1),
       onsets: ANY_ONSET,
       repair: 'isolate, replace the lead',
+      remedies: by('ignition lead', 'replace'),
       priorWeight: 2,
     },
     (transformer, severity) => {
@@ -66,6 +69,7 @@ export const IGNITION_FAULTS: readonly Fault[] = [
       severity: share('share of the power lost through the crack', 0.4, 0.95, 1),
       onsets: ANY_ONSET,
       repair: 'isolate, replace the electrode, set the gap',
+      remedies: by('ignition electrode', 'replace'),
       priorWeight: 2,
     },
     (transformer, severity) => {
@@ -82,6 +86,7 @@ export const IGNITION_FAULTS: readonly Fault[] = [
       severity: { unit: 'mm', means: 'wider than set', low: 1, typical: 6, high: 10 },
       onsets: NOT_INTERMITTENT,
       repair: 'isolate, set the gap from the drawing',
+      remedies: by('ignition electrode', 'realign', 'replace'),
       priorWeight: 2,
     },
     (electrode, severity) => {
@@ -98,6 +103,7 @@ export const IGNITION_FAULTS: readonly Fault[] = [
       severity: share('0 in place, 1 clear of the gas', 0.3, 0.95, 1),
       onsets: NOT_INTERMITTENT,
       repair: 'isolate, set the electrode from the drawing',
+      remedies: by('ignition electrode', 'realign', 'replace'),
       priorWeight: 1,
     },
     (electrode, severity) => {
@@ -114,6 +120,7 @@ export const IGNITION_FAULTS: readonly Fault[] = [
       severity: share('share of the spark in sight', 0.05, 0.8, 1),
       onsets: NOT_INTERMITTENT,
       repair: 'move the electrode or the scanner, prove spark alone is not seen',
+      remedies: [...by('scanner', 'realign'), ...by('ignition electrode', 'realign')],
       priorWeight: 1,
     },
     (uv, severity) => {

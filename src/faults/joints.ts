@@ -10,6 +10,8 @@ import {
   type SeverityRange,
   share,
 } from './fault.ts';
+import { by } from './mending.ts';
+import type { PartName } from './parts.ts';
 import { type FaultSubject, relayOf } from './subject.ts';
 import {
   airflow,
@@ -73,7 +75,7 @@ const LEAKAGE: SeverityRange = {
   high: 40,
 };
 
-function earthFault(cable: string, element: Named): Fault {
+function earthFault(cable: string, part: PartName, element: Named): Fault {
   return faultOf(
     (s) => {
       const place = placeOf(element)(s);
@@ -87,6 +89,7 @@ function earthFault(cable: string, element: Named): Fault {
       severity: LEAKAGE,
       onsets: ANY_ONSET,
       repair: 'prove dead, test the insulation, replace the cable and what chafed it',
+      remedies: by(part, 'replace'),
       priorWeight: 1,
     },
     ({ wiring, element, volts }, amps) => {
@@ -105,7 +108,13 @@ const provedOneByOne =
       ? element(s)
       : undefined;
 
-function swapped(id: string, component: string, one: Named, other: Named): Fault {
+function swapped(
+  id: string,
+  component: string,
+  parts: readonly PartName[],
+  one: Named,
+  other: Named,
+): Fault {
   return faultOf(
     (s) => {
       const a = placeOf(one)(s);
@@ -120,6 +129,7 @@ function swapped(id: string, component: string, one: Named, other: Named): Fault
       severity: BROKEN,
       onsets: ['start'],
       repair: 'prove dead, refit by the wiring diagram, prove each function again',
+      remedies: parts.flatMap((part) => by(part, 'refit', 'replace')),
       priorWeight: 0.5,
     },
     ([a, b]) => {
@@ -136,6 +146,7 @@ const JOINTS: readonly Fault[] = [
     mechanism: 'a screw has worked loose, so the wire makes and breaks as things shake',
     severity: { unit: 'Ω', means: 'resistance while it is off', low: 5, typical: 1e6, high: 1e9 },
     repair: 'prove dead, tighten every terminal of the string, pull-test them',
+    remedies: by('high limit wiring', 'tighten', 'refit', 'replace'),
     priorWeight: 2,
   }),
   badJoint(firstOf(safetyContact, loadOhm), {
@@ -144,6 +155,7 @@ const JOINTS: readonly Fault[] = [
     mechanism: 'the burnt contact takes volts that valves and spark then lack',
     severity: share('resistance of the contact, in those of a load of 100 W', 0.03, 0.5, 5),
     repair: 'replace the relay, measure the volts across its contact under load',
+    remedies: by('safety relay', 'replace'),
     priorWeight: 1,
   }),
   badJoint(firstOf(airflow), {
@@ -152,6 +164,7 @@ const JOINTS: readonly Fault[] = [
     mechanism: 'the contact is dirty, so the input behind it gets too few volts',
     severity: { unit: 'Ω', means: 'resistance of the contact', low: 2e3, typical: 3e4, high: 1e6 },
     repair: 'replace the switch, measure the volts at the input',
+    remedies: by('airflow switch', 'replace'),
     priorWeight: 1,
   }),
   badJoint(neutralOf, {
@@ -160,6 +173,7 @@ const JOINTS: readonly Fault[] = [
     mechanism: 'the neutral is loose at its terminal, so the volts shift with every load',
     severity: share(IN_LOADS, 0.015, 0.18, 20),
     repair: 'isolate, tighten the neutral, look for what the swing of volts has harmed',
+    remedies: by('control supply wiring', 'tighten', 'refit', 'replace'),
     priorWeight: 1,
   }),
   badJoint(liveOf, {
@@ -168,6 +182,7 @@ const JOINTS: readonly Fault[] = [
     mechanism: 'a burnt joint in the feed loses volts as soon as current is drawn',
     severity: share(IN_LOADS, 0.015, 0.18, 0.7),
     repair: 'measure the volts at rest and under load, find the joint between',
+    remedies: by('mains feed', 'tighten', 'refit'),
     priorWeight: 1,
   }),
 ];
@@ -176,19 +191,28 @@ export const JOINT_FAULTS: readonly Fault[] = [
   ...JOINTS,
   earthFault(
     'valve',
+    'upstream valve wiring',
     named((s) => relayOf(s, 'upstreamValve'), '.contact'),
   ),
-  earthFault('airflow switch', airflow),
-  swapped('gas switch wires swapped', 'gas switches', lowGas, highGas),
+  earthFault('airflow switch', 'airflow switch wiring', airflow),
+  swapped(
+    'gas switch wires swapped',
+    'gas switches',
+    ['low-gas switch wiring', 'high-gas switch wiring'],
+    lowGas,
+    highGas,
+  ),
   swapped(
     'main valve wires swapped',
     'main valves',
+    ['upstream valve wiring', 'downstream valve wiring'],
     provedOneByOne(named((s) => relayOf(s, 'upstreamValve'), '.contact')),
     named((s) => relayOf(s, 'downstreamValve'), '.contact'),
   ),
   swapped(
     'pilot and upstream valve wires swapped',
     'pilot and upstream valves',
+    ['pilot valve wiring', 'upstream valve wiring'],
     named((s) => relayOf(s, 'pilotValve'), '.contact'),
     named((s) => relayOf(s, 'upstreamValve'), '.contact'),
   ),

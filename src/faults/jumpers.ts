@@ -1,5 +1,7 @@
 /** Jumpers that people left behind. */
 import { BROKEN, type Fault, faultOf, NOT_INTERMITTENT } from './fault.ts';
+import { by } from './mending.ts';
+import type { PartName } from './parts.ts';
 import { closedProofOf } from './subject.ts';
 import {
   airflow,
@@ -15,7 +17,7 @@ import {
 /** A piece of wire across two terminals. */
 const JUMPER_OHM = 0.05;
 
-function jumper(across: string, element: Named, priorWeight = 1): Fault {
+function jumper(across: string, wiring: PartName, element: Named, priorWeight = 1): Fault {
   return faultOf(
     placeOf(element),
     {
@@ -26,22 +28,24 @@ function jumper(across: string, element: Named, priorWeight = 1): Fault {
       severity: BROKEN,
       onsets: NOT_INTERMITTENT,
       repair: 'take the jumper out, prove the interlock, find out why it was put in',
+      remedies: by(wiring, 'remove jumper'),
       priorWeight,
     },
-    ({ wiring, element }) => {
-      const [from, to] = wiresAt(wiring, element);
-      wiring.bridges.push({ from, to, ohm: JUMPER_OHM });
+    (place) => {
+      const [from, to] = wiresAt(place.wiring, place.element);
+      place.wiring.bridges.push({ from, to, ohm: JUMPER_OHM });
     },
   );
 }
 
 export const JUMPER_FAULTS: readonly Fault[] = [
-  jumper('airflow switch', airflow),
-  jumper('low-gas switch', lowGas),
-  jumper('low-water cut-off', lowWater, 2),
-  jumper('high limit', highLimit),
+  jumper('airflow switch', 'airflow switch wiring', airflow),
+  jumper('low-gas switch', 'low-gas switch wiring', lowGas),
+  jumper('low-water cut-off', 'first low-water cut-off wiring', lowWater, 2),
+  jumper('high limit', 'high limit wiring', highLimit),
   jumper(
     'upstream valve proof of closure',
+    'upstream valve proof of closure wiring',
     named((s) => closedProofOf(s, 'upstream valve'), ''),
     0.5,
   ),

@@ -1,13 +1,16 @@
 /** Faults of limits and controls on level, pressure and temperature. */
 import type { WaterCutOffParameters } from '../field/index.ts';
 import { ANY_ONSET, BROKEN, type Fault, faultOf, NOT_INTERMITTENT, share } from './fault.ts';
+import { adjusting, by } from './mending.ts';
 import {
   cutOffOf,
   type FaultSubject,
   switchOf,
   temperatureSwitchOf,
   transmitterOf,
+  turnPoints,
 } from './subject.ts';
+import { SWITCH_POINT } from './switch-dials.ts';
 
 const FAMILY = 'vessel and limits';
 
@@ -34,8 +37,8 @@ function cutOffTripped(
       severity: BROKEN,
       onsets: NOT_INTERMITTENT,
       repair: 'find out why the water was low, then reset it at the cut-off',
+      remedies: by('second low-water cut-off', 'reset-limits', 'replace'),
       priorWeight: 2,
-      undoneBy: 'reset-limits',
     },
     (cutOff) => {
       cutOff.contact = 'open';
@@ -54,6 +57,7 @@ const WATER_FAULTS: readonly Fault[] = [
       severity: BROKEN,
       onsets: ANY_ONSET,
       repair: 'replace the cut-off, prove it by a slow drain test',
+      remedies: by('first low-water cut-off', 'replace'),
       priorWeight: 2,
     },
     (cutOff) => {
@@ -70,6 +74,7 @@ const WATER_FAULTS: readonly Fault[] = [
       severity: BROKEN,
       onsets: NOT_INTERMITTENT,
       repair: 'replace the cut-off, prove it by a slow drain test',
+      remedies: by('first low-water cut-off', 'replace'),
       priorWeight: 1,
     },
     (cutOff) => {
@@ -92,6 +97,7 @@ const WATER_FAULTS: readonly Fault[] = [
       },
       onsets: NOT_INTERMITTENT,
       repair: 'clean or replace the probe, prove it by a slow drain test',
+      remedies: by('first low-water cut-off', 'clean', 'replace'),
       priorWeight: 2,
     },
     (cutOff, severity) => {
@@ -112,6 +118,7 @@ const PRESSURE_FAULTS: readonly Fault[] = [
       severity: share('fall, as a share of the switch point', 0.03, 0.25, 0.6),
       onsets: NOT_INTERMITTENT,
       repair: 'replace the limit, prove it against a test gauge',
+      remedies: [...by('high limit', 'replace'), ...adjusting('high limit', SWITCH_POINT)],
       priorWeight: 1,
     },
     (limit, severity) => {
@@ -128,10 +135,14 @@ const PRESSURE_FAULTS: readonly Fault[] = [
       severity: share('fall, as a share of the switch point', 0.03, 0.4, 0.65),
       onsets: NOT_INTERMITTENT,
       repair: 'set the control from the commissioning sheet',
+      remedies: [
+        ...adjusting('operating control', SWITCH_POINT),
+        ...by('operating control', 'replace'),
+      ],
       priorWeight: 1,
     },
     (control, severity) => {
-      control.driftPa = Math.max(-2e6, control.driftPa - severity * control.breakPa);
+      turnPoints(control, -severity * control.breakPa);
     },
   ),
   faultOf(
@@ -144,6 +155,7 @@ const PRESSURE_FAULTS: readonly Fault[] = [
       severity: share('reads this share of its range too high', 0.005, 0.08, 0.3),
       onsets: NOT_INTERMITTENT,
       repair: 'compare with a test gauge, set the zero or replace the transmitter',
+      remedies: by('vessel pressure transmitter', 'reset', 'replace'),
       priorWeight: 1,
     },
     (transmitter, severity) => {
@@ -161,6 +173,7 @@ const PRESSURE_FAULTS: readonly Fault[] = [
       severity: { unit: 's', means: 'lag of the line', low: 20, typical: 200, high: 7200 },
       onsets: ANY_ONSET,
       repair: 'isolate, clear the syphon, fill it with water',
+      remedies: by('vessel impulse line', 'clean', 'replace'),
       priorWeight: 1,
     },
     (transmitter, severity) => {
@@ -180,6 +193,7 @@ const TEMPERATURE_FAULTS: readonly Fault[] = [
       severity: { unit: 'K', means: 'fall of the switch point', low: 3, typical: 20, high: 90 },
       onsets: NOT_INTERMITTENT,
       repair: 'replace the limit, prove it against a test thermometer',
+      remedies: [...by('high limit', 'replace'), ...adjusting('high limit', SWITCH_POINT)],
       priorWeight: 1,
     },
     (limit, severity) => {
@@ -196,10 +210,15 @@ const TEMPERATURE_FAULTS: readonly Fault[] = [
       severity: { unit: 'K', means: 'fall of the switch point', low: 3, typical: 30, high: 80 },
       onsets: NOT_INTERMITTENT,
       repair: 'set the control from the commissioning sheet',
+      remedies: [
+        ...adjusting('operating control', SWITCH_POINT),
+        ...by('operating control', 'replace'),
+      ],
       priorWeight: 1,
     },
     (control, severity) => {
-      control.driftK = Math.max(-150, control.driftK - severity);
+      control.makeC = Math.max(-20, control.makeC - severity);
+      control.breakC = Math.max(-20, control.breakC - severity);
     },
   ),
   faultOf(
@@ -212,6 +231,7 @@ const TEMPERATURE_FAULTS: readonly Fault[] = [
       severity: share('share of the water that it no longer feels', 0.2, 0.8, 1),
       onsets: NOT_INTERMITTENT,
       repair: 'push the bulb home and clip it',
+      remedies: by('operating control', 'refit', 'replace'),
       priorWeight: 1,
     },
     (control, severity) => {
@@ -228,6 +248,7 @@ const TEMPERATURE_FAULTS: readonly Fault[] = [
       severity: { unit: 'K', means: 'reads this much high', low: 1, typical: 8, high: 40 },
       onsets: NOT_INTERMITTENT,
       repair: 'compare with a test thermometer, replace the element',
+      remedies: by('water temperature transmitter', 'reset', 'replace'),
       priorWeight: 1,
     },
     (thermometer, severity) => {
@@ -251,8 +272,8 @@ export const LIMIT_FAULTS: readonly Fault[] = [
       severity: BROKEN,
       onsets: NOT_INTERMITTENT,
       repair: 'find out what went too high, then reset it at the limit',
+      remedies: by('high limit', 'reset-limits', 'replace'),
       priorWeight: 3,
-      undoneBy: 'reset-limits',
     },
     (limit) => {
       limit.contact = 'open';

@@ -1,6 +1,11 @@
 /** What people leave behind: shut, switched over, set wrong. */
+
+import { PROPORTIONAL_BAND, PURGE_FAN_SPEED } from './control-dials.ts';
 import { ANY_ONSET, BROKEN, type Fault, faultOf, NOT_INTERMITTENT, share } from './fault.ts';
-import { edgeOf, type FaultSubject, switchOf } from './subject.ts';
+import { CLOCK_AHEAD, OUTLET_PRESSURE } from './field-dials.ts';
+import { adjusting, by } from './mending.ts';
+import { edgeOf, type FaultSubject, regulatorOf, switchOf, turnPoints } from './subject.ts';
+import { SWITCH_POINT } from './switch-dials.ts';
 
 const FAMILY = 'people';
 const FROM_THE_SHEET = 'set it from the commissioning sheet; note who changed it and why';
@@ -25,6 +30,7 @@ const SETTING_FAULTS: readonly Fault[] = [
       severity: { unit: 'rpm', means: 'above the sound point', low: 30, typical: 200, high: 900 },
       onsets: NOT_INTERMITTENT,
       repair: 'set the point from the commissioning sheet',
+      remedies: adjusting('fuel and air points', PURGE_FAN_SPEED),
       priorWeight: 1,
     },
     (points, severity) => {
@@ -32,7 +38,7 @@ const SETTING_FAULTS: readonly Fault[] = [
     },
   ),
   faultOf(
-    (s) => edgeOf(s, 'regulator', 'regulator'),
+    regulatorOf,
     {
       id: 'gas regulator set too high',
       family: FAMILY,
@@ -41,6 +47,7 @@ const SETTING_FAULTS: readonly Fault[] = [
       severity: share('rise over the set pressure', 0.05, 0.25, 0.8),
       onsets: NOT_INTERMITTENT,
       repair: FROM_THE_SHEET,
+      remedies: [...adjusting('gas regulator', OUTLET_PRESSURE), ...by('gas regulator', 'replace')],
       priorWeight: 1,
     },
     (regulator, severity) => {
@@ -57,6 +64,10 @@ const SETTING_FAULTS: readonly Fault[] = [
       severity: share('share of the band that was taken away', 0.5, 0.9, 0.97),
       onsets: NOT_INTERMITTENT,
       repair: FROM_THE_SHEET,
+      remedies: [
+        ...adjusting('firing-rate control', PROPORTIONAL_BAND),
+        ...by('firing-rate control', 'replace'),
+      ],
       priorWeight: 1,
     },
     (control, severity) => {
@@ -77,10 +88,14 @@ const SETTING_FAULTS: readonly Fault[] = [
       severity: share('share of the switch point that was taken away', 0.1, 0.3, 0.6),
       onsets: NOT_INTERMITTENT,
       repair: 'set the switch from the commissioning sheet, with a manometer',
+      remedies: [
+        ...adjusting('high-gas switch', SWITCH_POINT),
+        ...by('high-gas switch', 'replace'),
+      ],
       priorWeight: 1,
     },
     (high, severity) => {
-      high.driftPa -= severity * high.makePa;
+      turnPoints(high, -severity * high.makePa);
     },
   ),
 ];
@@ -96,8 +111,8 @@ export const PEOPLE_FAULTS: readonly Fault[] = [
       severity: share('share of the opening that is shut', 0.5, 0.95, 1),
       onsets: NOT_INTERMITTENT,
       repair: 'open the cock; ask who shut it and why',
+      remedies: by('manual gas cock', 'turn-cock'),
       priorWeight: 3,
-      undoneBy: 'turn-cock',
     },
     (cock, severity) => {
       cock.opening = Math.min(cock.opening, 1 - severity);
@@ -114,8 +129,8 @@ export const PEOPLE_FAULTS: readonly Fault[] = [
       severity: share('firing rate that was left', 0.3, 0.6, 1),
       onsets: NOT_INTERMITTENT,
       repair: 'turn the selector to automatic; ask who left it and why',
+      remedies: by('firing-rate selector', 'firing'),
       priorWeight: 2,
-      undoneBy: 'firing',
     },
     (control, severity) => {
       if (severity <= 0) return;
@@ -133,8 +148,8 @@ export const PEOPLE_FAULTS: readonly Fault[] = [
       severity: BROKEN,
       onsets: NOT_INTERMITTENT,
       repair: 'turn the selector to automatic; ask who left it and why',
+      remedies: by('firing-rate selector', 'firing'),
       priorWeight: 1,
-      undoneBy: 'firing',
     },
     (control) => {
       control.leftIn = 'low fire';
@@ -150,6 +165,7 @@ export const PEOPLE_FAULTS: readonly Fault[] = [
       severity: share('hours that it is behind', 1, 6, 12),
       onsets: ['start'],
       repair: 'set the clock; ask about summer time and power cuts',
+      remedies: [...adjusting('time clock', CLOCK_AHEAD), ...by('time clock', 'reset', 'replace')],
       priorWeight: 1,
     },
     (clock, severity) => {
@@ -167,6 +183,7 @@ export const PEOPLE_FAULTS: readonly Fault[] = [
       severity: BROKEN,
       onsets: ANY_ONSET,
       repair: 'find who holds it off and why before asking for heat',
+      remedies: by('remote enable', 'report'),
       priorWeight: 2,
     },
     (contact) => {

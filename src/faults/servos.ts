@@ -1,11 +1,23 @@
 /** Faults of the servos of damper and fuel valve, and of what they turn. */
 import { ANY_ONSET, BROKEN, type Fault, faultOf, NOT_INTERMITTENT, share } from './fault.ts';
+import { END_SWITCH_CAM } from './field-dials.ts';
+import { adjusting, by } from './mending.ts';
+import type { PartName } from './parts.ts';
 import { type FaultSubject, servoOf } from './subject.ts';
 
 const FAMILY = 'air path';
 const FULL_STROKE_DEG = 90;
 
 type Moved = 'damper' | 'fuel valve';
+
+const SERVO_OF = {
+  damper: 'damper servo',
+  'fuel valve': 'fuel valve servo',
+} as const satisfies Record<Moved, PartName>;
+const TURNED_BY = {
+  damper: 'air damper',
+  'fuel valve': 'fuel control valve',
+} as const satisfies Record<Moved, PartName>;
 
 const movedBy = (what: Moved) => (s: FaultSubject) => servoOf(s, what);
 const damper = movedBy('damper');
@@ -21,6 +33,7 @@ function motorDead(what: Moved, priorWeight: number): Fault {
       severity: BROKEN,
       onsets: ANY_ONSET,
       repair: 'replace the servo, set its points again',
+      remedies: by(SERVO_OF[what], 'replace'),
       priorWeight,
     },
     (servo) => {
@@ -52,6 +65,7 @@ function shaftSticks(what: Moved, priorWeight: number): Fault {
       },
       onsets: NOT_INTERMITTENT,
       repair: 'isolate, lock off, free and grease the bearings, stroke it by hand',
+      remedies: by(TURNED_BY[what], 'free', 'replace'),
       priorWeight,
     },
     (servo, severity) => {
@@ -71,6 +85,7 @@ function deadbandWide(what: Moved, priorWeight: number): Fault {
       severity: { unit: '°', means: 'added to the deadband', low: 0.3, typical: 1.5, high: 4 },
       onsets: NOT_INTERMITTENT,
       repair: 'set the deadband from the commissioning sheet',
+      remedies: [...adjusting(SERVO_OF[what], 'deadband'), ...by(SERVO_OF[what], 'replace')],
       priorWeight,
     },
     (servo, severity) => {
@@ -91,6 +106,7 @@ export const SERVO_FAULTS: readonly Fault[] = [
       severity: { unit: '°', means: 'short of the full stroke', low: 1, typical: 25, high: 80 },
       onsets: ANY_ONSET,
       repair: 'isolate, lock off, free the damper, stroke it by hand',
+      remedies: by('air damper', 'free', 'replace'),
       priorWeight: 3,
     },
     (servo, severity) => {
@@ -107,6 +123,7 @@ export const SERVO_FAULTS: readonly Fault[] = [
       severity: { unit: '°', means: 'blade behind its shaft', low: 5, typical: 30, high: 80 },
       onsets: NOT_INTERMITTENT,
       repair: 'refit and pin the blade, check blade against feedback over the stroke',
+      remedies: by('air damper', 'refit', 'replace'),
       priorWeight: 2,
     },
     (servo, severity) => {
@@ -123,6 +140,7 @@ export const SERVO_FAULTS: readonly Fault[] = [
       severity: share('share of the speed that is lost', 0.3, 0.75, 0.95),
       onsets: ANY_ONSET,
       repair: 'free the linkage, replace the servo',
+      remedies: [...by('damper servo', 'free', 'replace'), ...by('air damper', 'free')],
       priorWeight: 1,
     },
     (servo, severity) => {
@@ -145,6 +163,10 @@ export const SERVO_FAULTS: readonly Fault[] = [
       severity: { unit: '°', means: 'reads this much too high', low: 1, typical: 10, high: 40 },
       onsets: NOT_INTERMITTENT,
       repair: 'set the feedback against the blade',
+      remedies: [
+        ...by('damper servo feedback', 'realign', 'replace'),
+        ...by('damper servo', 'replace'),
+      ],
       priorWeight: 1,
     },
     (servo, severity) => {
@@ -161,6 +183,7 @@ export const SERVO_FAULTS: readonly Fault[] = [
       severity: { unit: '°', means: 'scatter of the feedback', low: 0.5, typical: 4, high: 15 },
       onsets: NOT_INTERMITTENT,
       repair: 'replace the feedback element',
+      remedies: [...by('damper servo feedback', 'replace'), ...by('damper servo', 'replace')],
       priorWeight: 1,
     },
     (servo, severity) => {
@@ -177,6 +200,7 @@ export const SERVO_FAULTS: readonly Fault[] = [
       severity: BROKEN,
       onsets: ANY_ONSET,
       repair: 'make good the wire',
+      remedies: by('damper feedback wiring', 'refit', 'replace'),
       priorWeight: 1,
     },
     (servo) => {
@@ -196,6 +220,7 @@ export const SERVO_FAULTS: readonly Fault[] = [
       severity: { unit: '°', means: 'switch point moved up', low: 2, typical: 5, high: 20 },
       onsets: NOT_INTERMITTENT,
       repair: 'set the cam and prove it by stroking',
+      remedies: [...adjusting('damper servo', END_SWITCH_CAM), ...by('damper servo', 'replace')],
       priorWeight: 1,
     },
     (servo, severity) => {

@@ -46,6 +46,14 @@ export function edgeOf<K extends GasEdgeParameters['kind']>(
   );
 }
 
+/** The first regulator of the main gas. */
+export function regulatorOf(subject: FaultSubject): EdgeOf<'regulator'> | undefined {
+  const pilot = pilotRegulatorOf(subject);
+  return subject.gasTrain.edges.find(
+    (edge): edge is EdgeOf<'regulator'> => edge.kind === 'regulator' && edge !== pilot,
+  );
+}
+
 export function relayOf(
   subject: FaultSubject,
   terminal: RelayParameters['terminal'],
@@ -96,10 +104,37 @@ export function cutOffOf(
 
 /** The nozzles of the main burner: holes into the furnace that are not the pilot's. */
 export function mainNozzlesOf(subject: FaultSubject): EdgeOf<'orifice'>[] {
+  const pilot = pilotOrificeOf(subject);
   return subject.gasTrain.edges.filter(
     (edge): edge is EdgeOf<'orifice'> =>
-      edge.kind === 'orifice' && edge.to === 'furnace' && edge.id !== 'pilot-orifice',
+      edge.kind === 'orifice' && edge.to === 'furnace' && edge !== pilot,
   );
+}
+
+export function pilotOrificeOf(subject: FaultSubject): EdgeOf<'orifice'> | undefined {
+  return behindPilotValve(subject).find(
+    (edge): edge is EdgeOf<'orifice'> => edge.kind === 'orifice' && edge.to === 'furnace',
+  );
+}
+
+export function pilotRegulatorOf(subject: FaultSubject): EdgeOf<'regulator'> | undefined {
+  return behindPilotValve(subject).find(
+    (edge): edge is EdgeOf<'regulator'> => edge.kind === 'regulator',
+  );
+}
+
+/** What the gas of the pilot goes through after its valve, in the direction of flow. */
+function behindPilotValve(subject: FaultSubject): GasEdgeParameters[] {
+  const { edges } = subject.gasTrain;
+  const found: GasEdgeParameters[] = [];
+  let reached = edgeOf(subject, 'shutoff', 'pilot-valve')?.to;
+  while (reached !== undefined) {
+    const at = reached;
+    const next = edges.find((edge) => edge.from === at && !found.includes(edge));
+    if (next !== undefined) found.push(next);
+    reached = next?.to;
+  }
+  return found;
 }
 
 export function transmitterOf(
@@ -117,6 +152,12 @@ export function variableDriveOf(subject: FaultSubject): VariableSpeedParameters 
 
 export function steamVesselOf(subject: FaultSubject): SteamParameters | undefined {
   return subject.vessel.kind === 'hot water' ? undefined : subject.vessel;
+}
+
+/** Turns the dial of a switch, which moves both its points. */
+export function turnPoints(one: PressureSwitchParameters, byPa: number): void {
+  one.makePa += byPa;
+  one.breakPa += byPa;
 }
 
 /** The switch of an input on a temperature, in a plant that has one there. */

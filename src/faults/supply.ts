@@ -1,6 +1,8 @@
 /** Faults of supply and output relays. */
 import type { RelayParameters } from '../field/index.ts';
 import { ANY_ONSET, BROKEN, type Fault, faultOf, NOT_INTERMITTENT, share } from './fault.ts';
+import { by } from './mending.ts';
+import type { PartName } from './parts.ts';
 import { type FaultSubject, relayOf } from './subject.ts';
 import { WIRE_OFF_OHM } from './wires-off.ts';
 
@@ -11,7 +13,7 @@ const supplyOf = (s: FaultSubject) => s.field.supply;
 
 function relayWelded(
   id: string,
-  component: string,
+  component: PartName,
   terminal: Terminal,
   priorWeight: number,
 ): Fault {
@@ -25,6 +27,7 @@ function relayWelded(
       severity: BROKEN,
       onsets: NOT_INTERMITTENT,
       repair: 'replace the relay, find out what overloaded it',
+      remedies: by(component, 'replace'),
       priorWeight,
     },
     (relay) => {
@@ -35,7 +38,7 @@ function relayWelded(
 
 function relayNotClosing(
   id: string,
-  component: string,
+  component: PartName,
   terminal: Terminal,
   priorWeight: number,
 ): Fault {
@@ -49,6 +52,7 @@ function relayNotClosing(
       severity: BROKEN,
       onsets: ANY_ONSET,
       repair: 'replace the relay',
+      remedies: by(component, 'replace'),
       priorWeight,
     },
     (relay) => {
@@ -68,6 +72,7 @@ export const SUPPLY_FAULTS: readonly Fault[] = [
       severity: BROKEN,
       onsets: ANY_ONSET,
       repair: 'find why it blew before fitting a new one',
+      remedies: by('control fuse', 'replace'),
       priorWeight: 2,
     },
     (fuse) => {
@@ -84,6 +89,7 @@ export const SUPPLY_FAULTS: readonly Fault[] = [
       severity: share('share of the nominal volts that is lost', 0.05, 0.25, 0.6),
       onsets: ANY_ONSET,
       repair: 'find the drop: supply, transformer or a bad joint',
+      remedies: by('mains supply', 'report'),
       priorWeight: 1,
     },
     (supply, severity) => {
@@ -103,6 +109,10 @@ export const SUPPLY_FAULTS: readonly Fault[] = [
       severity: BROKEN,
       onsets: ANY_ONSET,
       repair: 'make good the feedback circuit; replace the relay if its contact is burnt',
+      remedies: [
+        ...by('safety relay feedback wiring', 'refit', 'tighten', 'replace'),
+        ...by('safety relay', 'replace'),
+      ],
       priorWeight: 1,
     },
     ({ relay, wiring }) => {
@@ -119,6 +129,7 @@ export const SUPPLY_FAULTS: readonly Fault[] = [
       severity: BROKEN,
       onsets: ANY_ONSET,
       repair: 'find the loop that took too much before fitting a new one',
+      remedies: by('loop supply fuse', 'replace'),
       priorWeight: 1,
     },
     (fuse) => {
@@ -135,6 +146,7 @@ export const SUPPLY_FAULTS: readonly Fault[] = [
       severity: BROKEN,
       onsets: NOT_INTERMITTENT,
       repair: 'isolate, replace the coil and the fuse that it blew',
+      remedies: by('upstream valve coil', 'replace'),
       priorWeight: 0.5,
     },
     (valve) => {

@@ -1,5 +1,6 @@
 /** Faults of the vessel: feed and circulation, level, fittings, heating surface. */
 import { ANY_ONSET, BROKEN, type Fault, faultOf, NOT_INTERMITTENT, share } from './fault.ts';
+import { by } from './mending.ts';
 import { type FaultSubject, steamVesselOf } from './subject.ts';
 
 const FAMILY = 'vessel and limits';
@@ -23,6 +24,7 @@ const FEED_FAULTS: readonly Fault[] = [
       severity: BROKEN,
       onsets: ANY_ONSET,
       repair: 'restore the feed pump; do not restart before the level is proved in the glass',
+      remedies: by('feed pump', 'reset', 'replace'),
       priorWeight: 2,
     },
     (vessel) => {
@@ -39,6 +41,7 @@ const FEED_FAULTS: readonly Fault[] = [
       severity: BROKEN,
       onsets: ANY_ONSET,
       repair: 'free or replace the feed valve',
+      remedies: by('feed valve', 'free', 'replace'),
       priorWeight: 1,
     },
     (vessel) => {
@@ -55,6 +58,7 @@ const FEED_FAULTS: readonly Fault[] = [
       severity: share('change of demand that it does not follow', 0.03, 0.15, 0.5),
       onsets: NOT_INTERMITTENT,
       repair: 'slacken or renew the packing, stroke the valve',
+      remedies: by('feed valve', 'free', 'replace'),
       priorWeight: 1,
     },
     (vessel, severity) => {
@@ -71,6 +75,7 @@ const FEED_FAULTS: readonly Fault[] = [
       severity: share('opening that is left', 0.02, 0.1, 0.4),
       onsets: NOT_INTERMITTENT,
       repair: 'isolate, lap or replace the seat',
+      remedies: by('feed valve', 'clean', 'replace'),
       priorWeight: 1,
     },
     (vessel, severity) => {
@@ -87,6 +92,7 @@ const FEED_FAULTS: readonly Fault[] = [
       severity: BROKEN,
       onsets: ANY_ONSET,
       repair: 'restore the pump, find out why the burner was not told',
+      remedies: by('circulating pump', 'reset', 'replace'),
       priorWeight: 2,
     },
     (vessel) => {
@@ -103,6 +109,7 @@ const FEED_FAULTS: readonly Fault[] = [
       severity: share('share of the circulation that is lost', 0.2, 0.6, 0.95),
       onsets: NOT_INTERMITTENT,
       repair: 'open the valve; ask who shut it and why',
+      remedies: by('system valve', 'open'),
       priorWeight: 1,
     },
     (vessel, severity) => {
@@ -122,6 +129,7 @@ const LEVEL_FAULTS: readonly Fault[] = [
       severity: share('share of the bare rod that feels like water', 0.1, 0.5, 0.95),
       onsets: NOT_INTERMITTENT,
       repair: 'isolate, clean the probe, prove it against the gauge glass',
+      remedies: by('level probe', 'clean', 'replace'),
       priorWeight: 2,
     },
     (probe, severity) => {
@@ -138,6 +146,7 @@ const LEVEL_FAULTS: readonly Fault[] = [
       severity: share('current as a share of the range', 0.05, 0.2, 0.6),
       onsets: ANY_ONSET,
       repair: 'isolate, replace the probe',
+      remedies: by('level probe', 'replace'),
       priorWeight: 1,
     },
     (probe, severity) => {
@@ -154,6 +163,7 @@ const LEVEL_FAULTS: readonly Fault[] = [
       severity: BROKEN,
       onsets: NOT_INTERMITTENT,
       repair: 'blow the glass through, leave both cocks open',
+      remedies: by('gauge glass', 'open'),
       priorWeight: 1,
     },
     (vessel) => {
@@ -175,6 +185,7 @@ export const VESSEL_FAULTS: readonly Fault[] = [
       severity: { unit: 'kg/s', means: 'water lost', low: 0.02, typical: 0.4, high: 3 },
       onsets: ANY_ONSET,
       repair: 'shut the valve; isolate and replace it where it still passes',
+      remedies: by('blow-down valve', 'tighten', 'replace'),
       priorWeight: 1,
     },
     (vessel, severity) => {
@@ -191,6 +202,7 @@ export const VESSEL_FAULTS: readonly Fault[] = [
       severity: share('share of its full flow', 0.01, 0.1, 0.4),
       onsets: NOT_INTERMITTENT,
       repair: 'have the valve overhauled and sealed by those who may',
+      remedies: by('safety valve', 'replace', 'report'),
       priorWeight: 1,
     },
     (vessel, severity) => {
@@ -207,6 +219,7 @@ export const VESSEL_FAULTS: readonly Fault[] = [
       severity: share('share of the heat transfer that is lost', 0.1, 0.35, 0.7),
       onsets: NOT_INTERMITTENT,
       repair: 'clean the fire side, check the water treatment, find out what made the soot',
+      remedies: by('heating surface', 'clean'),
       priorWeight: 1,
     },
     (furnace, severity) => {

@@ -1,5 +1,7 @@
 /** Wires that have come out of a terminal, one fault for each terminal that matters. */
 import { ANY_ONSET, BROKEN, type Fault, faultOf } from './fault.ts';
+import { by } from './mending.ts';
+import type { PartName } from './parts.ts';
 import { closedProofOf, driveOf, servoOf, transmitterOf } from './subject.ts';
 import {
   airflow,
@@ -19,7 +21,19 @@ export const WIRE_OFF_OHM = 1e12;
 
 const feedPump = loadNamed('feed-pump');
 
-function wireOff(at: string, element: Named, priorWeight = 0.5): Fault {
+/** Wires that run to one thing are one part. */
+const CABLES = {
+  'damper feedback supply': 'damper feedback wiring',
+  'flame sensor': 'flame sensor cable',
+} as const;
+type Place = keyof typeof CABLES | Wired<PartName>;
+type Wired<P extends string> = P extends `${infer At} wiring` ? At : never;
+
+function partAt(at: Place): PartName {
+  return at in CABLES ? CABLES[at as keyof typeof CABLES] : (`${at} wiring` as PartName);
+}
+
+function wireOff(at: Place, element: Named, priorWeight = 0.5): Fault {
   return faultOf(
     placeOf(element),
     {
@@ -30,6 +44,7 @@ function wireOff(at: string, element: Named, priorWeight = 0.5): Fault {
       severity: BROKEN,
       onsets: ANY_ONSET,
       repair: 'prove dead, refit the wire, pull-test it',
+      remedies: by(partAt(at), 'refit', 'replace'),
       priorWeight,
     },
     ({ wiring, element: name }) => {

@@ -1,16 +1,19 @@
 import { describe, expect, it } from 'vitest';
 import { type Action, createRun, type Run } from '../../src/engine/index.ts';
-import { FAULTS, type Fault } from '../../src/faults/index.ts';
+import { FAULTS, type Fault, HAND_ACTS, type HandAct } from '../../src/faults/index.ts';
 import { library } from '../support/library.ts';
 import { soundSetup, withFault } from './exercises.ts';
 
-const ACTS: Record<NonNullable<Fault['undoneBy']>, Action> = {
+const ACTS: Record<HandAct, Action> = {
   'turn-cock': { type: 'turn-cock', cock: 'cock', opening: 1 },
   'reset-limits': { type: 'reset-limits', pressed: true },
   firing: { type: 'firing', mode: 'automatic', rate: 0 },
 };
 const undoable = FAULTS.flatMap((fault) =>
-  fault.undoneBy === undefined ? [] : [{ fault, act: ACTS[fault.undoneBy] }],
+  HAND_ACTS.filter((act) => fault.remedies.some(({ way }) => way === act)).map((act) => ({
+    fault,
+    act: ACTS[act],
+  })),
 );
 
 function runWith(plant: string, fault: Fault): Run {

@@ -47,7 +47,7 @@ export function prepareCase(c: Components, of: RunSetup) {
     mixture: methaneAlone(gasTrain.mixture),
     temperatureK: 288.15,
     supply: { ...gasTrain.supply, pressureGaugePa: supplyPa, ratedDropPa: 10, volumeDm3: 1000 },
-    nodes: [{ id: 'interspace', volumeDm3, startGaugePa: startPa }],
+    nodes: [{ id: 'interspace', volumeDm3, startGaugePa: startPa, escapeDm3H: 0 }],
     edges: [
       { ...upstream, from: 'supply', to: 'interspace', seatLeakDm3H: upstreamLeakDm3H },
       { ...downstream, from: 'interspace', to: 'atmosphere', seatLeakDm3H: downstreamLeakDm3H },

@@ -155,7 +155,8 @@ export function prepareAirPath(state: AirPathState): void {
     (passageResistance(lossPa, p.ratedFlowKgS, blockage) * STANDARD_PA) /
     (pressurePa * (ratedC + 273.15));
   state.passScale = perKelvin(p.passPa, p.passBlockage, p.ratedPassTemperatureC);
-  state.flueScale = perKelvin(stack.lossPa, stack.blockage, stack.ratedTemperatureC);
+  const closed = 1 - (1 - stack.blockage) * (1 - stack.damperShut);
+  state.flueScale = perKelvin(stack.lossPa, closed, stack.ratedTemperatureC);
   state.damperFlow = damperFlowTable(damper);
   state.damperScale = 1 / (2 * densityKgM3 * damper.faceAreaM2 * damper.faceAreaM2);
   state.fanScalePa = (fan.ratedPressurePa * densityKgM3) / RATED_AIR_DENSITY;

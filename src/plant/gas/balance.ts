@@ -69,13 +69,13 @@ export function displaceGas(train: GasTrain): void {
 
 /** The matrix of the node balances from the edges' slopes, factored. */
 export function assemble(train: GasTrain): void {
-  const { tree, nodeCount, edgeCount, from, to, capacityKgPa, solveS, regulators } = train;
+  const { tree, nodeCount, liveCount, from, to, capacityKgPa, solveS, regulators } = train;
   const { fromSlope, toSlope, fromCoupling, toCoupling } = train;
   const { diagonal, coupling } = tree;
   const perStep = 1 / solveS;
   for (let i = 0; i < nodeCount; i++) diagonal[i] = (capacityKgPa[i] as number) * perStep;
   for (let i = 0; i < coupling.length; i++) coupling[i] = 0;
-  for (let e = 0; e < edgeCount; e++) {
+  for (let e = 0; e < liveCount; e++) {
     const a = from[e] as number;
     const b = to[e] as number;
     const byFrom = fromSlope[e] as number;
@@ -99,8 +99,8 @@ export function assemble(train: GasTrain): void {
 
 /** Linearises every edge at the present pressures. */
 export function lineariseAll(train: GasTrain): void {
-  const { edgeCount, from, to, absolutePa } = train;
-  for (let e = 0; e < edgeCount; e++) {
+  const { liveCount, from, to, absolutePa } = train;
+  for (let e = 0; e < liveCount; e++) {
     linearise(
       train,
       e,

@@ -25,7 +25,7 @@ export function putAirIn(train: GasTrain): void {
 
 /** Carries the air on with the flows of the step just solved. */
 export function carryAir(train: GasTrain, stepS: number): void {
-  const { air, from, to, flowKgS, absolutePa, capacityKgPa, edgeCount } = train;
+  const { air, from, to, flowKgS, absolutePa, capacityKgPa, liveCount } = train;
   const { share, order, inlet } = air;
   let most = 0;
   let plugShare = 0;
@@ -42,7 +42,7 @@ export function carryAir(train: GasTrain, stepS: number): void {
     let inKg = 0;
     let airKg = 0;
     let outKg = 0;
-    for (let e = 0; e < edgeCount; e++) {
+    for (let e = 0; e < liveCount; e++) {
       const kg = (flowKgS[e] as number) * stepS;
       if ((kg > 0 ? to[e] : from[e]) === node) {
         const source = (kg > 0 ? from[e] : to[e]) as number;

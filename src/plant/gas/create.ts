@@ -43,13 +43,15 @@ export function createGasTrain(
     ...parameters.edges.map(({ id, from, to }) => ({ id, from, to })),
     { id: SERVICE, from: MAIN, to: SUPPLY },
   ];
-  const from = Int32Array.from(ends, (edge) => points.indexOf(edge.from));
-  const to = Int32Array.from(ends, (edge) => points.indexOf(edge.to));
+  const edgeCount = ends.length;
+  const room: (typeof BOUNDARIES)[number] = 'atmosphere';
+  const paths = [...ends, ...nodeIds.map((id) => ({ id, from: id, to: room }))];
+  const from = Int32Array.from(paths, (path) => points.indexOf(path.from));
+  const to = Int32Array.from(paths, (path) => points.indexOf(path.to));
   const pairs = ends
     .map((_, e) => [from[e] as number, to[e] as number] as const)
     .filter(([a, b]) => a < nodeCount && b < nodeCount);
-  const edgeCount = ends.length;
-  const column = () => new Float64Array(edgeCount);
+  const column = () => new Float64Array(paths.length);
   const ofKind = (kind: string) =>
     parameters.edges.flatMap((edge, e) => (edge.kind === kind ? [e] : []));
   const valves = createValveBank(ofKind('shutoff'));
@@ -67,6 +69,7 @@ export function createGasTrain(
     air: createAirInLine(nodeIds, from, to, points.length),
     nodeCount,
     edgeCount,
+    liveCount: edgeCount,
     from,
     to,
     absolutePa: new Float64Array(points.length),
@@ -83,10 +86,10 @@ export function createGasTrain(
     pointToPa: column(),
     pointUnitFlow: column(),
     tolerancePa: column(),
-    moved: new Uint8Array(edgeCount).fill(MOVED),
-    isRegulator: new Uint8Array(edgeCount),
-    fromCoupling: new Int32Array(edgeCount),
-    toCoupling: new Int32Array(edgeCount),
+    moved: new Uint8Array(paths.length).fill(MOVED),
+    isRegulator: new Uint8Array(paths.length),
+    fromCoupling: new Int32Array(paths.length),
+    toCoupling: new Int32Array(paths.length),
     change: new Float64Array(points.length),
     trial: new Float64Array(points.length),
     tree: createTree(nodeCount, points.length - nodeCount, pairs),
@@ -130,8 +133,8 @@ export function createGasTrain(
 
 /** Slots of the tree's couplings for each edge; edges at a boundary write to the unused pair. */
 function linkCouplings(train: GasTrain): void {
-  const { nodeCount, edgeCount, from, to, fromCoupling, toCoupling } = train;
-  for (let e = 0; e < edgeCount; e++) {
+  const { nodeCount, from, to, fromCoupling, toCoupling } = train;
+  for (let e = 0; e < from.length; e++) {
     const a = from[e] as number;
     const b = to[e] as number;
     const child = Math.max(a, b) < nodeCount ? Math.min(a, b) : nodeCount;

@@ -23,6 +23,7 @@ export const orificeParameters = {
 export const regulatorParameters = {
   areaM2: number('m²', 1e-9, 0.1, `${AREA_DOC} at full stroke`),
   setpointPa: number('Pa', 100, 500000, 'outlet gauge pressure at which the plug reaches its seat'),
+  springShare: number('1', 0, 1, 'share of its force that the spring still has', 1),
   droopPa: number('Pa', 10, 100000, 'fall of the outlet pressure over the full stroke'),
   lockUpPa: number('Pa', 1, 50000, 'rise above the setpoint that presses the seat tight', 200),
   frictionPa: number(

@@ -31,4 +31,4 @@ export {
   gasSupplyParameters,
   gasTrainNumbers,
 } from './train-parameters.ts';
-export { findEdge, findNode, type GasTrain, gasContentsKg } from './train-state.ts';
+export { escapeKgS, findEdge, findNode, type GasTrain, gasContentsKg } from './train-state.ts';

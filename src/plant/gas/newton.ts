@@ -61,10 +61,10 @@ function takeCurves(train: GasTrain): void {
 
 /** Linearises everything at the pressures changed by `change`; returns the squared balance error. */
 function moveTo(train: GasTrain, change: Float64Array, ambientPa: number): number {
-  const { nodeCount, edgeCount, from, to, absolutePa, regulators, capacityKgPa, solveS } = train;
+  const { nodeCount, liveCount, from, to, absolutePa, regulators, capacityKgPa, solveS } = train;
   const { rhs } = train.tree;
   rhs.fill(0);
-  for (let e = 0; e < edgeCount; e++) {
+  for (let e = 0; e < liveCount; e++) {
     const a = from[e] as number;
     const b = to[e] as number;
     linearise(
@@ -80,7 +80,7 @@ function moveTo(train: GasTrain, change: Float64Array, ambientPa: number): numbe
     aimRegulator(regulators, k, outletPa - ambientPa);
     setRegulator(train, k, 0);
   }
-  for (let e = 0; e < edgeCount; e++) {
+  for (let e = 0; e < liveCount; e++) {
     const a = from[e] as number;
     const b = to[e] as number;
     const flow = (train.conductance[e] as number) * (train.pointUnitFlow[e] as number);
@@ -100,12 +100,12 @@ function moveTo(train: GasTrain, change: Float64Array, ambientPa: number): numbe
 
 /** A whole Newton step from the present point: pressures, flows and strokes that close the balance. */
 function solveLinear(train: GasTrain): void {
-  const { edgeCount, from, to, baseFlow, flowKgS, fromSlope, toSlope, regulators } = train;
-  for (let e = 0; e < edgeCount; e++) setSlopes(train, e, 0);
+  const { liveCount, from, to, baseFlow, flowKgS, fromSlope, toSlope, regulators } = train;
+  for (let e = 0; e < liveCount; e++) setSlopes(train, e, 0);
   if (train.matrixMoved) assemble(train);
   solveTree(train.tree);
   const { delta } = train.tree;
-  for (let e = 0; e < edgeCount; e++) {
+  for (let e = 0; e < liveCount; e++) {
     flowKgS[e] =
       (baseFlow[e] as number) +
       (fromSlope[e] as number) * (delta[from[e] as number] as number) -

@@ -5,7 +5,7 @@ import { LONGEST_COAST, setConductance } from './coast.ts';
 import type { ControlParameters } from './edge-parameters.ts';
 import { describeMixture, REFERENCE_PRESSURE_PA } from './mixture.ts';
 import { conductanceOf, nozzleFlow, prepareNozzle } from './nozzle.ts';
-import { prepareRegulator } from './regulator.ts';
+import { heldPa, prepareRegulator } from './regulator.ts';
 import { SEAT_LEAK_TEST_PA } from './seat-leak.ts';
 import { SUPPLY } from './train-parameters.ts';
 import { findNode, type GasTrain } from './train-state.ts';
@@ -66,7 +66,7 @@ export function prepareGasTrain(train: GasTrain): void {
       }
       case 'regulator': {
         const k = regulator++;
-        const outletPa = REFERENCE_PRESSURE_PA + edge.setpointPa;
+        const outletPa = REFERENCE_PRESSURE_PA + heldPa(edge);
         const density = outletPa / (gas.gasConstantJKgK * temperatureK);
         prepareRegulator(regulators, k, edge, full, leakOf(edge.seatLeakDm3H), density);
         break;
@@ -78,6 +78,7 @@ export function prepareGasTrain(train: GasTrain): void {
   const service = ratedFlowKgS / nozzleFlow(nozzle, 1, mainPa, mainPa - ratedDropPa);
   train.stem[train.edgeCount - 1] = 1;
   setConductance(train, train.edgeCount - 1, service);
+  openJoints(train, leakOf);
   putAirIn(train);
   lineariseAll(train);
   train.solveS = NaN;
@@ -87,6 +88,20 @@ export function prepareGasTrain(train: GasTrain): void {
   for (let k = 0; k < regulators.count; k++) {
     if ((regulators.lagS[k] as number) > COAST_LAG_S) train.longestCoast = 1;
   }
+}
+
+/** While no joint leaks, the balance is spared their paths. */
+function openJoints(train: GasTrain, leakOf: (dm3PerHour: number) => number): void {
+  const { nodes } = train.parameters;
+  const { edgeCount } = train;
+  for (const { id, escapeDm3H } of nodes) {
+    setConductance(train, edgeCount + findNode(train, id), leakOf(escapeDm3H));
+  }
+  const escapes = nodes.some(({ escapeDm3H }) => escapeDm3H > 0);
+  train.liveCount = escapes ? edgeCount + train.nodeCount : edgeCount;
+  if (escapes) return;
+  train.flowKgS.fill(0, edgeCount);
+  train.baseFlow.fill(0, edgeCount);
 }
 
 /** Powers a valve or takes its power away; whether it moves is up to coil, spring and stem. */

@@ -92,7 +92,7 @@ export function prepareRegulator(
   leakConductance: number,
   outletDensityKgM3: number,
 ): void {
-  bank.setPa[k] = p.setpointPa;
+  bank.setPa[k] = heldPa(p);
   keepPressed(bank, k, 1 / p.droopPa);
   bank.perDroop[k] = 1 / p.droopPa;
   bank.friction[k] = p.frictionPa / p.droopPa;
@@ -104,6 +104,13 @@ export function prepareRegulator(
   bank.fullConductance[k] = fullConductance;
   bank.leakConductance[k] = leakConductance;
 }
+
+/** What the spring holds, which a tired one does below its setting. */
+export function heldPa({ setpointPa, springShare }: RegulatorParameters): number {
+  return Math.max(LEAST_PA, setpointPa * springShare);
+}
+/** The diaphragm's own weight. */
+const LEAST_PA = 100;
 
 /** Below its seat a stroke is a force, told in droops: another droop must not move the diaphragm. */
 function keepPressed(bank: RegulatorBank, k: number, perDroop: number): void {

@@ -133,12 +133,12 @@ function aimRegulators(train: GasTrain, ambientPa: number): void {
 
 /** Flows at the present state, their sums at the nodes, and the slopes of what moved. */
 function refreshEdges(train: GasTrain): void {
-  const { edgeCount, moved, from, to, absolutePa } = train;
+  const { liveCount, moved, from, to, absolutePa } = train;
   const { conductance, baseFlow, pointFromPa, pointToPa } = train;
   const { pointUnitFlow, unitFromSlope, unitToSlope } = train;
   const { rhs } = train.tree;
   rhs.fill(0);
-  for (let e = 0; e < edgeCount; e++) {
+  for (let e = 0; e < liveCount; e++) {
     const a = from[e] as number;
     const b = to[e] as number;
     if (moved[e] === MOVED) {
@@ -164,13 +164,13 @@ function refreshEdges(train: GasTrain): void {
 function solveOnce(train: GasTrain, ambientPa: number): boolean {
   if (train.matrixMoved) assemble(train);
   solveTree(train.tree);
-  const { edgeCount, from, to, baseFlow, flowKgS, absolutePa, moved } = train;
+  const { liveCount, from, to, baseFlow, flowKgS, absolutePa, moved } = train;
   const { fromSlope, toSlope, pointFromPa, pointToPa, tolerancePa, isRegulator } = train;
   const { delta } = train.tree;
   let strayed = false;
   const calmKgS = CALM_SHARE * train.parameters.supply.ratedFlowKgS;
   let calm = true;
-  for (let e = 0; e < edgeCount; e++) {
+  for (let e = 0; e < liveCount; e++) {
     const a = from[e] as number;
     const b = to[e] as number;
     const byFrom = delta[a] as number;

@@ -5,6 +5,13 @@ import { type MixtureParameters, mixtureParameters } from './mixture.ts';
 export const gasNodeParameters = {
   volumeDm3: number('dm³', 0.01, 10000, 'gas volume of the pipe and bodies around this point'),
   startGaugePa: number('Pa', -5000, 1000000, 'gauge pressure at the start of a run', 0),
+  escapeDm3H: number(
+    'dm³/h',
+    0,
+    100000,
+    'gas that its joints let into the room at 100 mbar, at 15 °C and 1013.25 mbar',
+    0,
+  ),
 } as const satisfies ParameterTable;
 
 /** The gas service up to the train's inlet: the main, its resistance, and the service pipe. */

@@ -14,7 +14,8 @@ export const MOVED = 1;
  * A gas train in a run: parameters (shared, changed in place by faults), readable results, state.
  *
  * Nodes stand in the order of elimination, edges in the order of the parameters, and after them
- * the service connection from the main to the supply.
+ * the service connection from the main to the supply. Behind those, one path a node from its joints
+ * into the room: the columns have them always, the balance only while some joint leaks.
  */
 export interface GasTrain {
   readonly parameters: GasTrainParameters;
@@ -32,7 +33,10 @@ export interface GasTrain {
   readonly air: AirInLine;
 
   readonly nodeCount: number;
+  /** Paths of the parameters and the service connection. */
   readonly edgeCount: number;
+  /** Paths that the balance counts: `edgeCount`, or those and one a node while gas escapes. */
+  liveCount: number;
   readonly from: Int32Array;
   readonly to: Int32Array;
   readonly absolutePa: Float64Array;
@@ -101,6 +105,11 @@ export function findEdge(train: GasTrain, id: string): number {
   const index = train.edgeIds.indexOf(id);
   if (index < 0) throw new RangeError(`no gas edge ${id}`);
   return index;
+}
+
+/** Gas that escapes into the room at the joints of each node, kg/s, in the order of `nodeIds`. */
+export function escapeKgS(train: GasTrain): Float64Array {
+  return train.flowKgS.subarray(train.edgeCount);
 }
 
 /** All gas in the train, kg, apart from a constant: what a balance over the boundaries must match. */

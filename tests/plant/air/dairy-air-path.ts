@@ -37,7 +37,7 @@ export function dairyAirPath(ambient: AmbientState = dairyAmbient()): AirPathSta
         ductLengthM: 14,
         ductAreaM2: 0.3,
       },
-      stack: { heightM: 5, lossPa: 60, ratedTemperatureC: 230, blockage: 0 },
+      stack: { heightM: 5, lossPa: 60, ratedTemperatureC: 230, blockage: 0, damperShut: 0 },
     },
     ambient,
   );

@@ -69,6 +69,7 @@ export function regulator(
     kind: 'regulator',
     areaM2,
     setpointPa,
+    springShare: 1,
     droopPa,
     lockUpPa: 200,
     frictionPa: 0,
@@ -105,12 +106,12 @@ export function largeTrain(): GasTrainParameters {
       airDm3: 0,
     },
     nodes: [
-      { id: 'inlet', volumeDm3: 8, startGaugePa: 20000 },
-      { id: 'regulated', volumeDm3: 15, startGaugePa: 10100 },
-      { id: 'interspace', volumeDm3: 12, startGaugePa: 0 },
-      { id: 'manifold', volumeDm3: 5, startGaugePa: 0 },
-      { id: 'nozzle-inlet', volumeDm3: 4, startGaugePa: 0 },
-      { id: 'pilot', volumeDm3: 0.5, startGaugePa: 0 },
+      { id: 'inlet', volumeDm3: 8, startGaugePa: 20000, escapeDm3H: 0 },
+      { id: 'regulated', volumeDm3: 15, startGaugePa: 10100, escapeDm3H: 0 },
+      { id: 'interspace', volumeDm3: 12, startGaugePa: 0, escapeDm3H: 0 },
+      { id: 'manifold', volumeDm3: 5, startGaugePa: 0, escapeDm3H: 0 },
+      { id: 'nozzle-inlet', volumeDm3: 4, startGaugePa: 0, escapeDm3H: 0 },
+      { id: 'pilot', volumeDm3: 0.5, startGaugePa: 0, escapeDm3H: 0 },
     ],
     edges: [
       cock({ id: 'cock', from: 'supply', to: 'inlet' }, 4.5e-3),
@@ -144,9 +145,9 @@ export function smallTrain(): GasTrainParameters {
       airDm3: 0,
     },
     nodes: [
-      { id: 'regulated', volumeDm3: 3, startGaugePa: 2000 },
-      { id: 'interspace', volumeDm3: 2, startGaugePa: 0 },
-      { id: 'head', volumeDm3: 1, startGaugePa: 0 },
+      { id: 'regulated', volumeDm3: 3, startGaugePa: 2000, escapeDm3H: 0 },
+      { id: 'interspace', volumeDm3: 2, startGaugePa: 0, escapeDm3H: 0 },
+      { id: 'head', volumeDm3: 1, startGaugePa: 0, escapeDm3H: 0 },
     ],
     edges: [
       regulator({ id: 'regulator', from: 'supply', to: 'regulated' }, 2.5e-4, 2000, 200, {
@@ -197,7 +198,7 @@ export function leakingVolume(volumeDm3: number, areaM2: number, startGaugePa: n
     mixture: { ...METHANE },
     temperatureK: 288.15,
     supply: { pressureGaugePa: 0, ratedFlowKgS: 0.1, ratedDropPa: 100, volumeDm3: 1, airDm3: 0 },
-    nodes: [{ id: 'volume', volumeDm3, startGaugePa }],
+    nodes: [{ id: 'volume', volumeDm3, startGaugePa, escapeDm3H: 0 }],
     edges: [orifice({ id: 'leak', from: 'volume', to: 'atmosphere' }, areaM2)],
   });
 }

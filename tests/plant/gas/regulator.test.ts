@@ -22,7 +22,7 @@ function bench(rest: Parameters<typeof regulator>[4] = {}): GasTrainParameters {
       volumeDm3: 40,
       airDm3: 0,
     },
-    nodes: [{ id: 'outlet', volumeDm3: 15, startGaugePa: 10000 }],
+    nodes: [{ id: 'outlet', volumeDm3: 15, startGaugePa: 10000, escapeDm3H: 0 }],
     edges: [
       regulator({ id: 'regulator', from: 'supply', to: 'outlet' }, 1.55e-3, 10000, 770, rest),
       cock({ id: 'load', from: 'outlet', to: 'atmosphere' }, FULL_AREA_M2),

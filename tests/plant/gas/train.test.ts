@@ -268,12 +268,12 @@ describe('checkGasTrain', () => {
     expect(checkGasTrain(smallTrain())).toEqual([]);
   });
   it('names what cannot be a network', () => {
-    expect(broken((p) => p.nodes.push({ id: 'furnace', volumeDm3: 1, startGaugePa: 0 }))).toEqual([
-      'reserved-name furnace',
-    ]);
-    expect(broken((p) => p.nodes.push({ id: 'inlet', volumeDm3: 1, startGaugePa: 0 }))).toEqual([
-      'repeated-name inlet',
-    ]);
+    expect(
+      broken((p) => p.nodes.push({ id: 'furnace', volumeDm3: 1, startGaugePa: 0, escapeDm3H: 0 })),
+    ).toEqual(['reserved-name furnace']);
+    expect(
+      broken((p) => p.nodes.push({ id: 'inlet', volumeDm3: 1, startGaugePa: 0, escapeDm3H: 0 })),
+    ).toEqual(['repeated-name inlet']);
     expect(
       broken((p) => p.edges.push(cock({ id: 'x', from: 'inlet', to: 'nowhere' }, 1e-4))),
     ).toEqual(['unknown-point x']);

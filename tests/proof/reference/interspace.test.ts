@@ -31,7 +31,7 @@ function interspace(of: Decay): GasTrain {
       volumeDm3: 1000,
       airDm3: 0,
     },
-    nodes: [{ id: 'interspace', volumeDm3: of.volumeDm3, startGaugePa: of.startPa }],
+    nodes: [{ id: 'interspace', volumeDm3: of.volumeDm3, startGaugePa: of.startPa, escapeDm3H: 0 }],
     edges: [
       shutoff(ends('upstream-valve', 'supply', 'interspace'), 3e-3, {
         seatLeakDm3H: of.upstreamLeakDm3H,

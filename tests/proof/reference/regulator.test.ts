@@ -62,7 +62,14 @@ function trainFor(of: Train, opening: number): GasTrain {
       volumeDm3: 1000,
       airDm3: 0,
     },
-    nodes: [{ id: 'outlet', volumeDm3: of.volumeDm3, startGaugePa: setpointPa - 0.5 * droopPa }],
+    nodes: [
+      {
+        id: 'outlet',
+        volumeDm3: of.volumeDm3,
+        startGaugePa: setpointPa - 0.5 * droopPa,
+        escapeDm3H: 0,
+      },
+    ],
     edges: [
       regulator(
         { id: 'regulator', from: 'supply', to: 'outlet' },
