@@ -2,6 +2,7 @@
  * What a person can do to a run. An action log is a list of these with their times;
  * with the scenario and the seed it is the whole of a run.
  */
+import { REPAIR_WAYS } from '../faults/index.ts';
 import { choice, flag, name, number, type ParameterTable, type Values } from '../quantity/index.ts';
 
 export const ACTION_TABLES = {
@@ -28,6 +29,33 @@ export const ACTION_TABLES = {
     severity: number('1', -1e9, 1e9, "in the fault's own unit"),
   },
   'clear-fault': { fault: name('a fault that stands') },
+  lock: {
+    point: name('`isolator`, or a manual cock of the gas train'),
+    on: flag('a padlock holds the isolator off, a cock where it stands'),
+  },
+  repair: {
+    part: name('a part that a person may act on'),
+    way: choice(REPAIR_WAYS, 'what is done to it'),
+  },
+  adjust: {
+    part: name('the part that has the dial'),
+    setting: name('which of its settings'),
+    value: number('1', -1e9, 1e9, "in the setting's own unit"),
+  },
+  jumper: {
+    from: name('wire or terminal on one side of a contact'),
+    to: name('wire or terminal on its other side'),
+    on: flag('clipped on, or taken off again'),
+  },
+  stroke: {
+    servo: name('a servo, by its name in the plant file'),
+    deg: number('°', -1, 90, 'where the hand holds its motor; -1 lets go'),
+  },
+  check: {
+    what: name('a tool connected, or a look taken'),
+    place: name('where; empty when it has no place'),
+    other: name('the other place of a tool with two leads; empty when none'),
+  },
 } as const satisfies Record<string, ParameterTable>;
 
 export type ActionType = keyof typeof ACTION_TABLES;

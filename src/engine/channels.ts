@@ -1,5 +1,6 @@
 /** What the recorder keeps, in order; a frame is one number for each. */
 import { type Field, readWiringWords } from '../field/index.ts';
+import type { GasTrain } from '../plant/gas/index.ts';
 import type { QuantityKind, Unit } from '../quantity/index.ts';
 import { instrumentChannels, writeInstruments } from './instrument-channels.ts';
 import type { PlantState } from './plant-state.ts';
@@ -35,6 +36,7 @@ const AFTER_GAS: readonly ChannelInfo[] = [
   channel('fan.feedback', 'rpm', 'shaft speed'),
   channel('fan.frequency', 'Hz', 'frequency'),
   channel('fan.current', 'A', 'current'),
+  channel('fan.belt-slip', '1', 'share'),
   channel('damper.target', '°', 'angle'),
   channel('damper.feedback', '°', 'angle'),
   channel('damper.shaft', '°', 'angle'),
@@ -42,6 +44,7 @@ const AFTER_GAS: readonly ChannelInfo[] = [
   channel('fuel-valve.target', '°', 'angle'),
   channel('fuel-valve.feedback', '°', 'angle'),
   channel('fuel-valve.blade', '°', 'angle'),
+  channel('gas.leak', 'kg/s', 'gas flow', 'hidden'),
   channel('furnace.combustible', '1', 'share', 'hidden'),
   channel('furnace.held-puff', '1', 'number', 'hidden'),
   channel('furnace.air-changes', '1', 'number'),
@@ -111,6 +114,13 @@ function movingEdges(plant: PlantState) {
   return plant.parameters.gasTrain.edges.filter((e) => MOVING_KINDS.has(e.kind));
 }
 
+/** All that escapes into the room at joints. */
+function leakOf({ flowKgS, edgeCount, liveCount }: GasTrain): number {
+  let sum = 0;
+  for (let i = edgeCount; i < liveCount; i++) sum += flowKgS[i] as number;
+  return sum;
+}
+
 export interface LogicWords {
   inputs: number;
   commands: number;
@@ -147,6 +157,7 @@ export function writeFrame(
   frames[k++] = outputs.fanFeedbackRpm;
   frames[k++] = outputs.fanFrequencyHz;
   frames[k++] = outputs.fanCurrentA;
+  frames[k++] = field.drive === null ? 0 : field.drive.parameters.beltSlip;
   frames[k++] = outputs.damperTargetDeg;
   frames[k++] = outputs.damperFeedbackDeg;
   frames[k++] = outputs.damperShaftDeg;
@@ -157,6 +168,7 @@ export function writeFrame(
     plant.places.control < 0
       ? outputs.fuelValveBladeDeg
       : (gas.bladeDeg[plant.places.control] as number);
+  frames[k++] = leakOf(gas);
   frames[k++] = furnace.combustible;
   frames[k++] = furnace.heldPuffIndex;
   frames[k++] = outputs.airChanges;

@@ -1,4 +1,14 @@
-export { faultsOf as faultsFor } from '../faults/index.ts';
+export {
+  faultsOf as faultsFor,
+  leakPlacesOf,
+  type PlantPart,
+  partsOf,
+  REPAIR_WAYS,
+  type Remedy,
+  type RepairWay,
+  type Setting,
+  settingsOf,
+} from '../faults/index.ts';
 export {
   BITS_A_WORD,
   type DescribedElement,
@@ -11,9 +21,18 @@ export {
   type WiringDescription,
 } from '../field/index.ts';
 export { ACTION_TABLES, type Action, type ActionType, type TimedAction } from './actions.ts';
+export type { Bench } from './bench.ts';
 export type { ChannelInfo } from './channels.ts';
 export type { RunEvent } from './events.ts';
 export { type InputReading, inputReadings } from './input-readings.ts';
+export { HEARD_WHATS, type Heard, type HeardWhat } from './looks/listen.ts';
+export {
+  LOOK_WHATS,
+  LOOK_WORDS,
+  type LookReading,
+  type LookWhat,
+  type LookWord,
+} from './looks/look-reading.ts';
 export type { PlantFile, Profile } from './plant-file.ts';
 export { createRun, type Run, type RunOptions, type RunStatus } from './run.ts';
 export type { InitialCondition, LoadPoint, RunSetup } from './setup.ts';

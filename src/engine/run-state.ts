@@ -12,6 +12,7 @@ import type { TimedAction } from './actions.ts';
 import { type ChannelInfo, channelsOf, type LogicWords, movingPlaces } from './channels.ts';
 import type { RunEvent } from './events.ts';
 import { createFrameStore, type FrameStore } from './frame-store.ts';
+import { createHands, type Hands } from './hands.ts';
 import { copyData } from './live-parameters.ts';
 import { createPlant, type PlantState } from './plant-state.ts';
 import { createSchedule, type Schedule } from './schedule.ts';
@@ -46,6 +47,9 @@ export interface RunState {
   readonly due: Schedule<Due>;
   /** One for each ordered fault that is intermittent. */
   readonly chances: readonly RandomState[];
+  /** Ordered faults, by their place, that a repair has ended for good. */
+  readonly mended: boolean[];
+  readonly hands: Hands;
   /** Actions already done. */
   readonly taken: TimedAction[];
   readonly events: RunEvent[];
@@ -94,6 +98,8 @@ export function createRunState(
     logic: { inputs: 0, commands: 0, step: 0, target: 0 },
     due: createSchedule<Due>(),
     chances: setup.faults.map((order, place) => intermittentChance(setup.seed, order, place)),
+    mended: setup.faults.map(() => false),
+    hands: createHands(),
     taken: [],
     events: [],
     channels,

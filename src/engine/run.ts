@@ -1,12 +1,19 @@
 /** A run: scenario, seed and action log, stepped at 10 ms. */
 import { type Cause, STEPS, type StepName } from '../../machines/burner/index.ts';
 import { createSimulatedClock } from '../../machines/index.ts';
+import { type PlantPart, partsOf, type Setting } from '../faults/index.ts';
 import { type MeterQuestion, type MeterReading, readMeter } from '../field/index.ts';
 import { digest } from '../numeric/index.ts';
 import type { Action, TimedAction } from './actions.ts';
+import { type Bench, benchOf } from './bench.ts';
 import type { ChannelInfo } from './channels.ts';
 import type { RunEvent } from './events.ts';
 import { firstFrame, frameAt } from './frame-store.ts';
+import { type Heard, listen } from './looks/listen.ts';
+import { look, lookPlacesOf } from './looks/look.ts';
+import type { LookReading, LookWhat } from './looks/look-reading.ts';
+import { smell } from './looks/smell.ts';
+import { dialsAsTheyStand } from './mend.ts';
 import { createRunState, type RunState } from './run-state.ts';
 import type { RunSetup } from './setup.ts';
 import type { StandingFault } from './standing-faults.ts';
@@ -43,6 +50,20 @@ export interface Run {
   status(): RunStatus;
   /** What a meter shows at this moment, without disturbing the run; null where there is no such place. */
   meter(question: MeterQuestion): MeterReading | null;
+  /** Every part that a person may act on, whatever is wrong. */
+  parts(): readonly PlantPart[];
+  /** Every dial as it stands now. */
+  settings(): readonly Setting[];
+  /** What hands have left: locks, jumpers, servos held, gas parts opened. */
+  bench(): Bench;
+  /** What can be looked at on this plant. */
+  lookPlaces(): readonly LookWhat[];
+  /** What eyes find there now; null where this plant has no such thing. */
+  look(what: LookWhat): LookReading | null;
+  /** What ears find, the loudest first. */
+  listen(): readonly Heard[];
+  /** Gas in the air of the boiler room as a nose has it: share of its lower explosive limit, roughly. */
+  smell(): number;
   /** Hidden from a learner's tools: what stands. */
   standingFaults(): readonly StandingFault[];
 }
@@ -104,6 +125,13 @@ export function createRun(setup: RunSetup, options: RunOptions = {}): Run {
       resets: burner.resets.accepted,
     }),
     meter: (question) => readMeter(run.field.wiring, question),
+    parts: () => partsOf(run.faults.sound),
+    settings: () => dialsAsTheyStand(run),
+    bench: () => benchOf(run),
+    lookPlaces: () => lookPlacesOf(run),
+    look: (what) => look(run, what),
+    listen: () => listen(run),
+    smell: () => smell(run),
     standingFaults: () => run.faults.standing,
   };
 }

@@ -65,6 +65,18 @@ export function rewriteLive(faults: StandingFaults): void {
   applyFaults(faults.live, faults.standing);
 }
 
+/** Onto a copy of one's own: those that stand and are wanted. */
+export function applyStanding(
+  onto: FaultSubject,
+  standing: readonly StandingFault[],
+  wanted: (fault: string) => boolean,
+): void {
+  applyFaults(
+    onto,
+    standing.filter(({ fault }) => wanted(fault)),
+  );
+}
+
 /** The chance of one intermittent fault: its own stream, so that no other fault moves it. */
 export function intermittentChance(seed: number, order: FaultOrder, place: number): RandomState {
   return createRandom(seed, `fault.${place}.${order.fault}`);

@@ -33,6 +33,7 @@ export function putAction(run: RunState, action: TimedAction): void {
 /** Faults that come when the sequence enters a step. */
 export function startStepFaults(run: RunState, step: StepName): void {
   run.setup.faults.forEach((order, place) => {
+    if (run.mended[place]) return;
     if (order.onset.kind === 'step' && order.onset.step === step) {
       putFirst(run.due, run.clock.nowMs, { kind: 'fault', order, place });
       run.dueMs = nextDueMs(run.due);
@@ -62,17 +63,18 @@ function takeOne(run: RunState, item: Due, nowMs: number): boolean {
     case 'action':
       return takeAction(run, item.action, nowMs / 1000);
     case 'fault':
+      if (run.mended[item.place]) return false;
       takeFault(run, item, nowMs);
       return true;
   }
 }
 
 function takeAction(run: RunState, action: TimedAction, t: number): boolean {
-  const { faults, plant } = run;
+  const { faults } = run;
   run.taken.push(action);
   note(run, { t, type: 'action', action });
   const standing = [...faults.standing];
-  const changed = operate({ panel: run.field.panel, plant, faults }, action);
+  const changed = operate(run, action, t);
   noteFaults(run, t, standing);
   return changed;
 }

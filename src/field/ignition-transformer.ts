@@ -21,12 +21,14 @@ export interface IgnitionTransformer {
   readonly parameters: IgnitionTransformerParameters;
   fullW: number;
   outputW: number;
+  /** Volts at its input over nominal; 0 while it is not fed. */
+  fedShare: number;
 }
 
 export function createIgnitionTransformer(
   parameters: IgnitionTransformerParameters,
 ): IgnitionTransformer {
-  const transformer: IgnitionTransformer = { parameters, fullW: 0, outputW: 0 };
+  const transformer: IgnitionTransformer = { parameters, fullW: 0, outputW: 0, fedShare: 0 };
   prepareIgnitionTransformer(transformer);
   return transformer;
 }
@@ -41,5 +43,6 @@ export function stepIgnitionTransformer(
   energised: boolean,
   voltsShare: number,
 ): void {
+  transformer.fedShare = energised ? voltsShare : 0;
   transformer.outputW = energised ? transformer.fullW * voltsShare * voltsShare : 0;
 }

@@ -34,6 +34,7 @@ export {
 } from './firing-rate.ts';
 export { type FlameRelayParameters, flameRelayParameters } from './flame-relay.ts';
 export type { FlameSensorParameters } from './flame-sensor.ts';
+export { holdServo } from './hold-servo.ts';
 export {
   type IgnitionTransformerParameters,
   ignitionTransformerParameters,
@@ -49,6 +50,7 @@ export {
 export { type IrSensorParameters, irSensorParameters } from './ir-sensor.ts';
 export { type FieldIssue, findFieldIssues } from './issues.ts';
 export { type LevelProbeParameters, levelProbeParameters } from './level-probe.ts';
+export { type DriveSight, lookAtDrive } from './look-at-drive.ts';
 export type { FieldOutputs } from './outputs.ts';
 export type { FiringMode, Panel } from './panel.ts';
 export { prepareField } from './prepare-field.ts';
@@ -95,6 +97,8 @@ export {
   type FuseParameters,
   findWiringIssues,
   fuseParameters,
+  isAcrossContact,
+  isFuseWhole,
   type JointParameters,
   jointParameters,
   type LoadParameters,
@@ -105,6 +109,7 @@ export {
   type MeterReading,
   readMeter,
   readWiringWords,
+  renewFuse,
   renewFuses,
   type SiteContactParameters,
   type SourceParameters,
@@ -115,4 +120,5 @@ export {
   type WiringDescription,
   type WiringIssue,
   type WiringParameters,
+  wireAt,
 } from './wiring/index.ts';

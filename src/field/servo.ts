@@ -21,6 +21,8 @@ import { CONTACT_CONDITIONS } from './snap-switch.ts';
  *   shaft:  drags behind the motor by half the backlash; leaves rest only when the coupling is
  *           wound up by the stiction as well, then jumps by it
  *   blade = shaft + slip, 0…90°
+ * A hand on the declutched motor shaft moves it instead, whatever the motor wants; all that hangs
+ * behind the motor follows as it does behind the motor itself.
  * Left out: acceleration (milliseconds against a stroke of 30 s), torque (a jam simply stalls).
  * Source: backlash and stick-slip of actuators as in control-valve practice (EnTech, ISA-75.25).
  */
@@ -58,6 +60,8 @@ export type ServoParameters = Values<typeof servoParameters>;
 
 /** What the positioner reads from an open feedback: a dead 4–20 mA loop over 0–90°. */
 export const OPEN_FEEDBACK_DEG = -22.5;
+/** How fast a hand turns a shaft. */
+const HAND_DEG_S = 45;
 
 export interface Servo {
   readonly parameters: ServoParameters;
@@ -72,6 +76,8 @@ export interface Servo {
   feedbackDeg: number;
   noiseDeg: number;
   moving: boolean;
+  /** Where a hand holds the motor shaft; NaN while no hand is on it. */
+  heldDeg: number;
   /** At rest: with the same target and supply a step changes nothing. */
   resting: boolean;
   /** The feedback for which the proofs have come to rest; none while they have not. */
@@ -123,6 +129,7 @@ export function createServo(
     feedbackDeg: parameters.minDeg,
     noiseDeg: 0,
     moving: false,
+    heldDeg: Number.NaN,
     resting: false,
     provedDeg: Number.NaN,
     endSwitch: createContact(board, false),
@@ -189,10 +196,14 @@ export function refreshServoNoise(servo: Servo): void {
 /** A servo that rests, with supply and the same target, need not be stepped. */
 export function stepServo(servo: Servo, targetDeg: number, powered: boolean, stepS: number): void {
   servo.targetDeg = targetDeg;
-  const error = targetDeg - servo.feedbackDeg;
-  if (!powered) servo.moving = false;
-  else if (error > servo.deadbandDeg || error < -servo.deadbandDeg) servo.moving = true;
-  if (servo.moving) turnServo(servo, error, servo.slewDegS * stepS);
+  if (servo.heldDeg >= 0) {
+    turnByHand(servo, stepS);
+  } else {
+    const error = targetDeg - servo.feedbackDeg;
+    if (!powered) servo.moving = false;
+    else if (error > servo.deadbandDeg || error < -servo.deadbandDeg) servo.moving = true;
+    if (servo.moving) turnServo(servo, error, servo.slewDegS * stepS);
+  }
   servo.bladeDeg = Math.max(0, Math.min(90, servo.shaftDeg + servo.slipDeg));
   const feedback = servo.feedbackOpen
     ? OPEN_FEEDBACK_DEG
@@ -202,17 +213,28 @@ export function stepServo(servo: Servo, targetDeg: number, powered: boolean, ste
 }
 
 function turnServo(servo: Servo, errorDeg: number, travelDeg: number): void {
+  if (errorDeg <= travelDeg && errorDeg >= -travelDeg) servo.moving = false;
+  moveMotor(servo, servo.motorDeg + Math.max(-travelDeg, Math.min(travelDeg, errorDeg)));
+}
+
+/** A hand goes to its place at its own pace and stays there; it feels the same stops as the motor. */
+function turnByHand(servo: Servo, stepS: number): void {
+  const travel = HAND_DEG_S * stepS;
+  const error = servo.heldDeg - servo.motorDeg;
+  const before = servo.motorDeg;
+  moveMotor(servo, before + Math.max(-travel, Math.min(travel, error)));
+  servo.moving = servo.motorDeg !== before;
+}
+
+function moveMotor(servo: Servo, wantedDeg: number): void {
   const shaft = servo.shaftDeg;
   const reach = servo.reachDeg;
-  if (errorDeg <= travelDeg && errorDeg >= -travelDeg) servo.moving = false;
-  const wanted = servo.motorDeg + Math.max(-travelDeg, Math.min(travelDeg, errorDeg));
-
   // A stop is solid from the side the shaft is on: one that appears behind it does not push it.
   const top = Math.max(servo.jamMaxDeg, shaft);
   const bottom = Math.min(servo.jamMinDeg, shaft);
   const motor = Math.max(
     Math.max(servo.minDeg, bottom - reach),
-    Math.min(Math.min(servo.maxDeg, top + reach), wanted),
+    Math.min(Math.min(servo.maxDeg, top + reach), wantedDeg),
   );
   servo.motorDeg = motor;
   const ahead = motor - shaft;

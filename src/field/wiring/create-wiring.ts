@@ -90,6 +90,7 @@ export function createWiring(
     analogueMoved: true,
     wordsStale: true,
     melting: false,
+    metered: null,
   };
   measureAsBuilt(w);
   prepareWiring(w);

@@ -1,3 +1,4 @@
+export { isAcrossContact, wireAt } from './across.ts';
 export { createWiring } from './create-wiring.ts';
 export { type DescribedElement, describeWiring, type WiringDescription } from './describe.ts';
 export { type ElementKind, SECOND_SETPOINT_BIT, type WiredParameters } from './elements.ts';
@@ -13,8 +14,10 @@ export * from './parameters.ts';
 export { prepareWiring } from './prepare-wiring.ts';
 export {
   heatFuses,
+  isFuseWhole,
   isWiringStale,
   readWiringWords,
+  renewFuse,
   renewFuses,
   setOutputs,
   solveWiring,

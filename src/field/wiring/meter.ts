@@ -1,11 +1,15 @@
 import type { AnalogueChannel } from './analogue.ts';
-import { INSULATION_S, type Network } from './network.ts';
-import { EARTH } from './parameters.ts';
-import { solvePhasors } from './phasors.ts';
+import {
+  type MeterNetwork,
+  meterNetworkFor,
+  ohmBetween,
+  solveSteady,
+  swingBetween,
+} from './meter-network.ts';
 import type { Wiring } from './wiring.ts';
 
 /**
- * A hand-held meter as a part of the network, on a copy of it.
+ * A hand-held meter as a part of the network, on a copy of it: see `meter-network.ts`.
  *
  * Volts: 10 MΩ between the tips, alternating and direct apart. Wires in one cable have capacitance
  * to each other and to earth, so a wire that hangs on nothing else shows ghost volts: phasors,
@@ -43,7 +47,6 @@ const TEST_AMPS = 1e-6;
 const MOST_OHM = 5e7;
 const BEEPS_BELOW_OHM = 30;
 const LIVE_VOLTS = 0.5;
-const TWO_PI = 6.283185307179586;
 
 /** @returns null where a place is not part of this wiring */
 export function readMeter(
@@ -57,22 +60,24 @@ export function readMeter(
   if (from === undefined) return null;
   if (question.kind === 'amps') return clamp(w, question.from);
   if (to === undefined) return null;
-  const volts = between(w, from, to, meterOhm);
+  const m = meteredOf(w);
+  const ohmHere = ohmBetween(m, from, to);
+  const alternating = swingBetween(m, from, to, 1 / meterOhm);
+  const direct = directBetween(w, from, to) / (1 + ohmHere / meterOhm);
+  const live = alternating >= LIVE_VOLTS || Math.abs(direct) >= LIVE_VOLTS;
   if (question.kind === 'volts') {
     return {
-      value: Math.max(volts.alternating, Math.abs(volts.direct)),
+      value: Math.max(alternating, Math.abs(direct)),
       unit: 'V',
-      ...volts,
+      alternating,
+      direct,
       overload: false,
-      live: volts.alternating >= LIVE_VOLTS || Math.abs(volts.direct) >= LIVE_VOLTS,
+      live,
       beeps: false,
     };
   }
-  const live = volts.alternating >= LIVE_VOLTS || Math.abs(volts.direct) >= LIVE_VOLTS;
-  const sent = solvePhasors(matrixOf(w, from, to, 0, 0), currentAt(network, from, to, TEST_AMPS));
-  const raised = from === to ? 0 : at(sent.re, from) - at(sent.re, to);
-  const foreign = live ? volts.alternating + Math.abs(volts.direct) : 0;
-  const ohm = (Math.abs(raised) + foreign) / TEST_AMPS;
+  const foreign = live ? alternating + Math.abs(direct) : 0;
+  const ohm = Math.abs(ohmHere) + foreign / TEST_AMPS;
   return {
     value: Math.min(ohm, MOST_OHM),
     unit: 'Ω',
@@ -84,22 +89,29 @@ export function readMeter(
   };
 }
 
-interface Parts {
-  readonly alternating: number;
-  readonly direct: number;
+function meteredOf(w: Wiring): MeterNetwork {
+  const { mainsHz, mainsVolts } = w.supply;
+  w.metered = meterNetworkFor(
+    w.metered,
+    w.network,
+    w.parameters.wiring.cables,
+    mainsHz,
+    mainsVolts,
+  );
+  return w.metered;
 }
 
-function between(w: Wiring, from: number, to: number, meterOhm: number): Parts {
-  const hz = w.supply.mainsHz;
-  const swing = solvePhasors(
-    matrixOf(w, from, to, 1 / meterOhm, TWO_PI * hz),
-    sourceCurrents(w, true),
-  );
-  const steady = solvePhasors(matrixOf(w, from, to, 1 / meterOhm, 0), directCurrents(w));
-  const re = at(swing.re, from) - at(swing.re, to);
-  const im = at(swing.im, from) - at(swing.im, to);
-  const alternating = Math.sqrt(re * re + im * im);
-  return { alternating, direct: at(steady.re, from) - at(steady.re, to) };
+/** Direct volts with nothing connected. */
+function directBetween(w: Wiring, from: number, to: number): number {
+  if (from === to) return 0;
+  const volts = steadyVolts(w, directCurrents(w));
+  return at(volts, from) - at(volts, to);
+}
+
+function steadyVolts(w: Wiring, currents: Float64Array): Float64Array {
+  const volts = new Float64Array(w.network.nodes);
+  solveSteady(meteredOf(w), currents, volts);
+  return volts;
 }
 
 /** The current through the element, or out of the source, that the terminal belongs to. */
@@ -110,13 +122,13 @@ function clamp(w: Wiring, terminal: string): MeterReading | null {
   const source = w.parameters.wiring.sources.findIndex(({ id }) => id === name);
   const branch = place >= 0 ? place : netlist.elements.length + branchesBefore(w, source);
   if (place < 0 && source < 0) return null;
-  const swing = solvePhasors(matrixOf(w, 0, 0, 0, 0), sourceCurrents(w, true));
-  const steady = solvePhasors(matrixOf(w, 0, 0, 0, 0), directCurrents(w));
+  const swing = steadyVolts(w, sourceCurrents(w, true));
+  const steady = steadyVolts(w, directCurrents(w));
   const a = network.branchA[branch] as number;
   const b = network.branchB[branch] as number;
   const siemens = network.branchS[branch] as number;
-  let alternating = siemens * (at(swing.re, a) - at(swing.re, b));
-  let direct = siemens * (at(steady.re, a) - at(steady.re, b));
+  let alternating = siemens * (at(swing, a) - at(swing, b));
+  let direct = siemens * (at(steady, a) - at(steady, b));
   if (source >= 0) {
     const emf = emfOf(w, source) * siemens;
     if (network.sources[source]?.alternating) alternating = emf - alternating;
@@ -181,52 +193,6 @@ function sentBy(w: Wiring, channel: AnalogueChannel): number {
   const { direct, branchA, branchB, branchS } = w.network;
   const across = at(direct, branchA[upper] as number) - at(direct, branchB[lower] as number);
   return (sent - 0.5) * across * (branchS[from] as number);
-}
-
-/** Every conductance and capacitance, and the meter's own, as a full matrix with its row of ω·C. */
-function matrixOf(w: Wiring, from: number, to: number, meterS: number, omega: number) {
-  const { network } = w;
-  const { nodes } = network;
-  const re = new Float64Array(nodes * nodes);
-  const im = new Float64Array(nodes * nodes);
-  const join = (matrix: Float64Array, a: number, b: number, value: number) => {
-    if (a === b) return;
-    if (a < nodes) matrix[a * nodes + a] = (matrix[a * nodes + a] as number) + value;
-    if (b < nodes) matrix[b * nodes + b] = (matrix[b * nodes + b] as number) + value;
-    if (a >= nodes || b >= nodes) return;
-    matrix[a * nodes + b] = (matrix[a * nodes + b] as number) - value;
-    matrix[b * nodes + a] = (matrix[b * nodes + a] as number) - value;
-  };
-  for (let node = 0; node < nodes; node++) join(re, node, nodes, INSULATION_S);
-  for (let i = 0; i < network.branchA.length; i++) {
-    join(
-      re,
-      network.branchA[i] as number,
-      network.branchB[i] as number,
-      network.branchS[i] as number,
-    );
-  }
-  join(re, from, to, meterS);
-  if (omega > 0) {
-    const earth = network.nodeAt.get(EARTH) as number;
-    for (const { wires, lengthM, coreToCorePfM, coreToEarthPfM } of w.parameters.wiring.cables) {
-      const cores = wires.map((wire) => network.nodeAt.get(wire) as number);
-      cores.forEach((core, i) => {
-        join(im, core, earth, omega * coreToEarthPfM * 1e-12 * lengthM);
-        for (const other of cores.slice(i + 1)) {
-          join(im, core, other, omega * coreToCorePfM * 1e-12 * lengthM);
-        }
-      });
-    }
-  }
-  return { nodes, re, im };
-}
-
-function currentAt(network: Network, from: number, to: number, amps: number): Float64Array {
-  const currents = new Float64Array(network.nodes);
-  put(currents, from, amps);
-  put(currents, to, -amps);
-  return currents;
 }
 
 function put(currents: Float64Array, node: number, amps: number): void {

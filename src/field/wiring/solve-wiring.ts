@@ -88,6 +88,24 @@ export function renewFuses(w: Wiring): void {
   }
 }
 
+/** Whether the wire behind the window of a fuse is whole; one in no rung counts as whole. */
+export function isFuseWhole(w: Wiring, id: string): boolean {
+  return w.fuses.every((place, i) => {
+    if (w.netlist.elements[place]?.name !== id) return true;
+    return w.fuseBlown[i] === 0 && w.netlist.elements[place]?.condition() !== 'open';
+  });
+}
+
+/** A new fuse in the place of this one, if it has blown by itself. */
+export function renewFuse(w: Wiring, id: string): void {
+  for (let i = 0; i < w.fuses.length; i++) {
+    const place = w.fuses[i] as number;
+    if (w.netlist.elements[place]?.name !== id || w.fuseBlown[i] === 0) continue;
+    w.fuseBlown[i] = 0;
+    setBranch(w, place, w.conductsS[place] as number);
+  }
+}
+
 /** `liveWords` and `madeWords` as of the last solve. */
 export function readWiringWords(w: Wiring): void {
   if (!w.wordsStale) return;

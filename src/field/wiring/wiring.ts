@@ -2,6 +2,7 @@ import type { Contact, ContactBoard } from '../contact.ts';
 import type { SupplyParameters } from '../supply.ts';
 import type { AnalogueChannel } from './analogue.ts';
 import type { WiredParameters } from './elements.ts';
+import type { MeterNetwork } from './meter-network.ts';
 import type { Netlist } from './netlist.ts';
 import type { Network } from './network.ts';
 
@@ -44,6 +45,8 @@ export interface Wiring {
   analogueMoved: boolean;
   wordsStale: boolean;
   melting: boolean;
+  /** The network as a meter has it; made when one is first connected. */
+  metered: MeterNetwork | null;
 }
 
 /** Elements, or wires, in one recorded word. */

@@ -9,8 +9,8 @@ import {
   type Wiring,
 } from '../../../src/field/wiring/index.ts';
 import { INSULATION_S } from '../../../src/field/wiring/network.ts';
-import { solvePhasors } from '../../../src/field/wiring/phasors.ts';
 import { library } from '../../support/library.ts';
+import { solvePhasors } from './dense-phasors.ts';
 
 const copyOf = <T>(value: T): T => JSON.parse(JSON.stringify(value)) as T;
 const none = new Map<string, never>();

@@ -1,4 +1,6 @@
-/** A full complex matrix, row by row. */
+/**
+ * A full complex matrix, row by row: what the elimination of the source is held against.
+ */
 export interface ComplexMatrix {
   readonly nodes: number;
   readonly re: Float64Array;
