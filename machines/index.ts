@@ -1,2 +1,3 @@
 export * from './burner/index.ts';
 export { createSimulatedClock, type SimulatedClock } from './clock.ts';
+export * from './job/index.ts';
