@@ -1,4 +1,4 @@
-import { readdirSync } from 'node:fs';
+import { existsSync, readdirSync } from 'node:fs';
 import { join, relative } from 'node:path';
 import {
   buildLibrary,
@@ -12,9 +12,9 @@ import {
 import { issueLines } from './issue-lines.ts';
 import { readTextFile } from './read-text-file.ts';
 
-const FOLDERS = ['plants', 'profiles', 'starts'];
+const FOLDERS = ['plants', 'profiles', 'starts', 'jobs', 'drills', 'lessons'];
 
-/** The shipped plants, profiles and scenarios, checked together. */
+/** Everything that is shipped, checked together; a folder may be missing or empty. */
 export function readLibrary(root: string): Checked<Library> {
   const files: LibraryFile[] = [];
   const issues: Issue[] = [];
@@ -37,11 +37,19 @@ export function readLibrary(root: string): Checked<Library> {
 export function loadLibrary(root: string): LearnerLibrary {
   const library = readLibrary(root);
   if (!library.ok) throw new Error(issueLines(library.issues));
-  const { plants, profiles, scenarios } = library.value;
-  return { plants, profiles, scenarios: scenarios.map(learnerPart) };
+  const { plants, profiles, scenarios, jobs, drills, lessons } = library.value;
+  return {
+    plants,
+    profiles,
+    scenarios: scenarios.map(learnerPart),
+    jobs: jobs.map(learnerPart),
+    drills: drills.map(learnerPart),
+    lessons,
+  };
 }
 
 function yamlFiles(folder: string): string[] {
+  if (!existsSync(folder)) return [];
   return readdirSync(folder)
     .filter((name) => /\.ya?ml$/.test(name))
     .sort()

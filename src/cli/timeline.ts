@@ -2,12 +2,12 @@ import { describeStep, has, INPUTS } from '../../machines/burner/index.ts';
 import type { Run, RunEvent, RunSetup, TimedAction } from '../engine/index.ts';
 import { FAULTS } from '../faults/index.ts';
 import { message, sayWord } from '../i18n/index.ts';
-import type { Scenario } from '../scenario/index.ts';
+import type { Runnable } from './choose-scenario.ts';
 import { roundTime } from './json-lines.ts';
 import { alignColumns } from './table.ts';
 
 export interface TimelineContext {
-  readonly scenario: Scenario;
+  readonly chosen: Runnable;
   readonly setup: RunSetup;
   readonly run: Run;
 }
@@ -16,13 +16,13 @@ type Lockout = Extract<RunEvent, { type: 'lockout' }>;
 
 /** A run for people: one line an event, a lockout explained, nothing that a machine should read. */
 export function timeline(events: readonly RunEvent[], context: TimelineContext): string {
-  const { scenario, setup } = context;
+  const { chosen, setup } = context;
   const heading = [
-    message('run.heading', { title: scenario.title, id: scenario.id }),
+    message('run.heading', { title: chosen.title, id: chosen.id }),
     message('run.setting', { plant: setup.plant.id, profile: setup.profile.id, seed: setup.seed }),
   ];
-  if (scenario.caution !== undefined) {
-    heading.push(message('run.caution', { caution: scenario.caution.trim() }));
+  if (chosen.caution !== undefined) {
+    heading.push(message('run.caution', { caution: chosen.caution.trim() }));
   }
   const rows = events.flatMap((event) => {
     const [first = '', ...more] = linesOf(event, context);
@@ -101,9 +101,7 @@ function actionText(action: TimedAction): string {
     case 'supply':
     case 'second-setpoint':
     case 'remote-enable':
-      return message(`action.${action.type}`, {
-        on: message(action.on ? 'action.on' : 'action.off'),
-      });
+      return message(`action.${action.type}`, { on: onOff(action.on) });
     case 'reset':
     case 'reset-limits':
     case 'emergency-stop':
@@ -123,7 +121,32 @@ function actionText(action: TimedAction): string {
       });
     case 'clear-fault':
       return message('action.clear-fault', { fault: action.fault });
+    case 'lock':
+      return message('action.lock', { point: action.point, on: onOff(action.on) });
+    case 'repair':
+      return message('action.repair', { part: action.part, way: action.way });
+    case 'adjust': {
+      const { part, setting, value } = action;
+      return message('action.adjust', { part, setting, value });
+    }
+    case 'jumper':
+      return message('action.jumper', { from: action.from, to: action.to, on: onOff(action.on) });
+    case 'stroke':
+      return action.deg < 0
+        ? message('action.stroke.free', { servo: action.servo })
+        : message('action.stroke', { servo: action.servo, deg: action.deg });
+    case 'check': {
+      const places = [action.place, action.other].filter((place) => place !== '');
+      return message('action.check', {
+        what: action.what,
+        places: places.map((place) => `, ${place}`).join(''),
+      });
+    }
   }
+}
+
+function onOff(on: boolean): string {
+  return message(on ? 'action.on' : 'action.off');
 }
 
 function severityText(fault: string, severity: number): string {

@@ -1,4 +1,5 @@
 import type { ActionType, PlantFile, TimedAction } from '../engine/index.ts';
+import { type BenchKey, checkBenchAct } from './bench-act-checks.ts';
 import { checkFault, type FaultLimits } from './fault-checks.ts';
 import type { Issue } from './issue.ts';
 import { issueAt } from './issue-at.ts';
@@ -15,11 +16,13 @@ export interface ActionSurroundings {
   readonly untilS: number;
 }
 
+type FieldKey = 'fault' | 'severity' | 'cock' | BenchKey;
+
 /** Actions against the plant they are done on, the catalogue, and each other. */
 export function checkActions(
   actions: readonly TimedAction[],
   source: Source,
-  pathOf: (index: number, key: keyof TimedAction | 'fault' | 'severity' | 'cock') => Path,
+  pathOf: (index: number, key: keyof TimedAction | FieldKey) => Path,
   around: ActionSurroundings,
 ): Issue[] {
   return actions.flatMap((action, i) => [
@@ -72,7 +75,7 @@ function checkFields(
   action: TimedAction,
   i: number,
   source: Source,
-  pathOf: (index: number, key: 'fault' | 'severity' | 'cock') => Path,
+  pathOf: (index: number, key: FieldKey) => Path,
   { plant, faults }: ActionSurroundings,
 ): Issue[] {
   switch (action.type) {
@@ -95,6 +98,6 @@ function checkFields(
       return [issueAt(source, pathOf(i, 'cock'), 'unknown-name', expected, mend)];
     }
     default:
-      return [];
+      return plant === null ? [] : checkBenchAct(action, plant, source, (key) => pathOf(i, key));
   }
 }

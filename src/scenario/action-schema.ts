@@ -3,6 +3,9 @@ import { ACTION_TABLES, type ActionType, type TimedAction } from '../engine/inde
 import { number } from '../quantity/index.ts';
 import { MAX_RUN_S } from './bounds.ts';
 import { numberSchema, shapeFromTable } from './schema-from-table.ts';
+import { placeSchema } from './wiring-schema.ts';
+
+const LEAD = 'a wire or a terminal of the ladder';
 
 export const ACTION_TYPES = Object.keys(ACTION_TABLES) as [ActionType, ...ActionType[]];
 
@@ -17,9 +20,22 @@ function actionSchema(timeKey: string, typeKey: string): z.ZodType {
       [timeKey]: timeSchema('when, from the start of the run'),
       [typeKey]: z.literal(type),
       ...shapeFromTable(ACTION_TABLES[type]),
+      ...placesOf(type),
     }),
   );
   return z.discriminatedUnion(typeKey, options as never);
+}
+
+/** Leads are put to wires and terminals, whose names have dots and colons; a look may have no place. */
+function placesOf(type: ActionType): z.core.$ZodLooseShape {
+  if (type === 'jumper') return { from: placeSchema(LEAD), to: placeSchema(LEAD) };
+  if (type !== 'check') return {};
+  const place = z
+    .string()
+    .regex(/^[A-Za-z0-9 .:'-]*$/)
+    .max(64)
+    .meta({ description: 'where; empty when it has no place' });
+  return { place, other: place };
 }
 
 type Renamed<A> = A extends TimedAction

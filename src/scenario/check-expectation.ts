@@ -1,6 +1,6 @@
 import type { RunEvent } from '../engine/index.ts';
 import { NOTHING_TO_ADD, type Phrase, phrase } from './phrase.ts';
-import type { Expectation } from './scenario-schema.ts';
+import type { Expectation } from './start-pieces.ts';
 
 /** What a run did not do of what its scenario promises; empty when the promise was kept. */
 export function checkExpectation(events: readonly RunEvent[], expected: Expectation): Phrase[] {

@@ -106,10 +106,21 @@ function expectedNumber(schema: AnySchema): Phrase {
 }
 
 function expectedList(element: AnySchema, schema: AnySchema, found: unknown): Phrase {
-  const bag = schema._zod.bag as { minimum?: number; maximum?: number };
+  const { min, max } = lengthsOf(schema);
   const item = (element as z.core.$ZodTypes)._zod.def.type === 'number' ? 'numbers' : 'entries';
-  if (bag.maximum === undefined || !Array.isArray(found)) return phrase('expected.list');
-  return phrase(`expected.list-of-${item}`, { min: bag.minimum ?? 0, max: bag.maximum });
+  if (max === null || !Array.isArray(found)) return phrase('expected.list');
+  if (min === max) return phrase('expected.list-of-exactly', { count: max });
+  return phrase(`expected.list-of-${item}`, { min, max });
+}
+
+function lengthsOf(schema: AnySchema): { readonly min: number; readonly max: number | null } {
+  const bounds = { min: 0, max: null as number | null };
+  for (const check of schema._zod.def.checks ?? []) {
+    const def = check._zod.def as { check: string; minimum?: number; maximum?: number };
+    if (def.check === 'min_length') bounds.min = def.minimum ?? 0;
+    if (def.check === 'max_length') bounds.max = def.maximum ?? null;
+  }
+  return bounds;
 }
 
 function step(schema: AnySchema, part: string | number): AnySchema | null {

@@ -44,7 +44,7 @@ function explain(mismatch: Mismatch, prefix: Path, root: AnySchema, source: Sour
   const word = (words: readonly string[], expected: Phrase): Issue[] =>
     typeof value === 'string'
       ? one('unknown-choice', expected, nearest(value, words))
-      : one('wrong-type', expected);
+      : one('wrong-type', expected, typeMend(value, here));
 
   if (mismatch.code === 'unrecognized_keys') {
     return mismatch.keys.map((key) => unknownKey(key, path, here, value, source));

@@ -1,12 +1,23 @@
 import { readSource } from './read-source.ts';
 
-export const FILE_KINDS = ['plant', 'profile', 'scenario', 'action log'] as const;
+export const FILE_KINDS = [
+  'plant',
+  'profile',
+  'scenario',
+  'job',
+  'drill',
+  'lesson',
+  'action log',
+] as const;
 export type FileKind = (typeof FILE_KINDS)[number];
 
 const KIND_OF_FOLDER: Readonly<Record<string, FileKind>> = {
   plants: 'plant',
   profiles: 'profile',
   starts: 'scenario',
+  jobs: 'job',
+  drills: 'drill',
+  lessons: 'lesson',
 };
 
 /** What a file means to be: by the folder it lies in, else by what only that kind has. */
@@ -19,6 +30,9 @@ export function kindOfFile(path: string, data: unknown): FileKind | null {
     typeof data === 'object' && data !== null && Object.hasOwn(data, key);
   if (has('gasTrain') || has('airPath')) return 'plant';
   if (has('timings')) return 'profile';
+  if (has('card') || has('budgetMinutes')) return 'job';
+  if (has('question')) return 'drill';
+  if (has('intro') || has('outro')) return 'lesson';
   return has('plant') || has('expect') || has('initial') ? 'scenario' : null;
 }
 

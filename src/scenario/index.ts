@@ -1,15 +1,30 @@
 export { MAX_FILE_CHARACTERS, MAX_RUN_S, MAX_SEED } from './bounds.ts';
+export { causePartsOf, causesOf } from './causes.ts';
 export { checkExpectation } from './check-expectation.ts';
+export type { Drill } from './drill-schema.ts';
 export { kindOfText } from './file-kind.ts';
+export { type FirstStart, firstStartOf } from './first-start.ts';
 export { type Checked, ISSUE_CODES, type Issue, phraseOfIssue } from './issue.ts';
+export type { Job } from './job-schema.ts';
+export {
+  EXERCISE_KINDS,
+  type ExerciseKind,
+  type ExerciseSetup,
+  jobSetup,
+} from './job-setup.ts';
 export { jsonSchemas } from './json-schemas.ts';
 export {
   cardOf,
+  type JobCard,
+  jobCardOf,
+  type LearnerDrill,
+  type LearnerJob,
   type LearnerLibrary,
   type LearnerScenario,
   learnerPart,
   type ScenarioCard,
 } from './learner-part.ts';
+export type { Lesson, LessonStep } from './lesson-schema.ts';
 export {
   buildLibrary,
   EMPTY_LIBRARY,
@@ -20,6 +35,7 @@ export {
 export { nearest } from './nearest.ts';
 export { NOTHING_TO_ADD, type Phrase, phrase } from './phrase.ts';
 export { readYaml } from './read-yaml.ts';
-export type { Expectation, Scenario } from './scenario-schema.ts';
+export type { Scenario } from './scenario-schema.ts';
 export { schemaFromTable } from './schema-from-table.ts';
 export { type RunChoices, setupOf } from './setup-of.ts';
+export type { Expectation } from './start-pieces.ts';

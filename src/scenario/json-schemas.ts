@@ -1,6 +1,9 @@
 import { z } from 'zod';
 import { actionLogSchema } from './action-schema.ts';
+import { drillSchema } from './drill-schema.ts';
+import { jobSchema } from './job-schema.ts';
 import { jsonText } from './json-text.ts';
+import { lessonSchema } from './lesson-schema.ts';
 import { plantSchema } from './plant-schema.ts';
 import { profileSchema } from './profile-schema.ts';
 import { scenarioSchema } from './scenario-schema.ts';
@@ -9,6 +12,9 @@ const SCHEMAS: Readonly<Record<string, z.ZodType>> = {
   'plant.json': plantSchema,
   'profile.json': profileSchema,
   'scenario.json': scenarioSchema,
+  'job.json': jobSchema,
+  'drill.json': drillSchema,
+  'lesson.json': lessonSchema,
   'action-log.json': actionLogSchema,
 };
 

@@ -1,23 +1,36 @@
 import type { PlantFile, Profile } from '../engine/index.ts';
+import type { Drill } from './drill-schema.ts';
+import type { Job } from './job-schema.ts';
+import type { Lesson } from './lesson-schema.ts';
 import type { Scenario } from './scenario-schema.ts';
 
-/** A scenario as a page receives it: the answers are not in it. */
+/** As a page receives them: what the tests expect is not in them. */
 export type LearnerScenario = Omit<Scenario, 'expect'>;
+export type LearnerJob = Omit<Job, 'expect'>;
+export type LearnerDrill = Omit<Drill, 'expect'>;
 /** What a learner may read before and during a run: nothing says which fault it is. */
 export type ScenarioCard = Pick<
   Scenario,
   'id' | 'title' | 'plant' | 'summary' | 'until' | 'allow'
 > &
   Partial<Pick<Scenario, 'teaches' | 'caution'>>;
+/** What a list of jobs may show. */
+export type JobCard = Pick<
+  Job,
+  'id' | 'title' | 'plant' | 'level' | 'skills' | 'site' | 'card' | 'tools' | 'budgetMinutes'
+>;
 
 export interface LearnerLibrary {
   readonly plants: readonly PlantFile[];
   readonly profiles: readonly Profile[];
   readonly scenarios: readonly LearnerScenario[];
+  readonly jobs: readonly LearnerJob[];
+  readonly drills: readonly LearnerDrill[];
+  readonly lessons: readonly Lesson[];
 }
 
-export function learnerPart(scenario: Scenario): LearnerScenario {
-  const { expect: _, ...rest } = scenario;
+export function learnerPart<T extends { readonly expect?: unknown }>(whole: T): Omit<T, 'expect'> {
+  const { expect: _, ...rest } = whole;
   return rest;
 }
 
@@ -28,4 +41,9 @@ export function cardOf(scenario: LearnerScenario): ScenarioCard {
     ...(caution === undefined ? {} : { caution }),
   };
   return { id, title, plant, summary, ...texts, until, allow };
+}
+
+export function jobCardOf(job: LearnerJob): JobCard {
+  const { id, title, plant, level, skills, site, card, tools, budgetMinutes } = job;
+  return { id, title, plant, level, skills, site, card, tools, budgetMinutes };
 }

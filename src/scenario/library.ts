@@ -4,10 +4,14 @@ import { FAULTS } from '../faults/index.ts';
 import { checkActions } from './action-checks.ts';
 import { actionLogSchema } from './action-schema.ts';
 import { MAX_RUN_S } from './bounds.ts';
+import { type Drill, drillSchema } from './drill-schema.ts';
+import { checkDrill, checkJob, checkLesson } from './exercise-checks.ts';
 import type { FaultLimits } from './fault-checks.ts';
 import { type FileKind, kindOfFile } from './file-kind.ts';
 import type { Checked, Issue } from './issue.ts';
 import { issueAt } from './issue-at.ts';
+import { type Job, jobSchema } from './job-schema.ts';
+import { type Lesson, lessonSchema } from './lesson-schema.ts';
 import { nearest } from './nearest.ts';
 import { phrase } from './phrase.ts';
 import { checkPlant } from './plant-checks.ts';
@@ -15,21 +19,32 @@ import { plantSchema } from './plant-schema.ts';
 import { profileSchema } from './profile-schema.ts';
 import { readSource, type Source } from './read-source.ts';
 import { bounded, fitSource, type Loaded } from './read-yaml.ts';
-import { checkScenario, type ScenarioSurroundings } from './scenario-checks.ts';
+import { checkScenario } from './scenario-checks.ts';
 import { type Scenario, scenarioSchema } from './scenario-schema.ts';
+import type { Surroundings } from './start-checks.ts';
 
 export interface LibraryFile {
   /** As it is to be shown in messages. */
   readonly path: string;
   readonly text: string;
 }
-/** Plants, profiles and scenarios that are known to fit together. */
+/** Plants, profiles and what runs on them, all known to fit together. */
 export interface Library {
   readonly plants: readonly PlantFile[];
   readonly profiles: readonly Profile[];
   readonly scenarios: readonly Scenario[];
+  readonly jobs: readonly Job[];
+  readonly drills: readonly Drill[];
+  readonly lessons: readonly Lesson[];
 }
-export const EMPTY_LIBRARY: Library = { plants: [], profiles: [], scenarios: [] };
+export const EMPTY_LIBRARY: Library = {
+  plants: [],
+  profiles: [],
+  scenarios: [],
+  jobs: [],
+  drills: [],
+  lessons: [],
+};
 
 export interface LibraryOptions {
   /** What the files may lean on; a file takes the place of one of the same name there. */
@@ -47,11 +62,17 @@ export function buildLibrary(
     plant: [],
     profile: [],
     scenario: [],
+    job: [],
+    drill: [],
+    lesson: [],
     'action log': [],
   };
   const plants: Loaded<PlantFile>[] = [];
   const profiles: Loaded<Profile>[] = [];
   const scenarios: Loaded<Scenario>[] = [];
+  const jobs: Loaded<Job>[] = [];
+  const drills: Loaded<Drill>[] = [];
+  const lessons: Loaded<Lesson>[] = [];
   const logs: Loaded<TimedAction[]>[] = [];
 
   for (const file of files) {
@@ -73,6 +94,9 @@ export function buildLibrary(
     if (kind === 'plant') take(kind, plantSchema, plants);
     else if (kind === 'profile') take(kind, profileSchema, profiles);
     else if (kind === 'scenario') take(kind, scenarioSchema, scenarios);
+    else if (kind === 'job') take(kind, jobSchema, jobs);
+    else if (kind === 'drill') take(kind, drillSchema, drills);
+    else if (kind === 'lesson') take(kind, lessonSchema, lessons);
     else if (kind === 'action log') take(kind, actionLogSchema, logs);
     else issues.push(issueAt(source, [], 'wrong-type', phrase('expected.file-kind')));
   }
@@ -81,13 +105,20 @@ export function buildLibrary(
     plants: merged(base.plants, plants),
     profiles: merged(base.profiles, profiles),
     scenarios: merged(base.scenarios, scenarios),
+    jobs: merged(base.jobs, jobs),
+    drills: merged(base.drills, drills),
+    lessons: merged(base.lessons, lessons),
   };
   const around = surroundings(library, brokenIds, faults);
-  for (const loaded of [plants, profiles, scenarios]) issues.push(...takenIds(loaded));
+  for (const loaded of [plants, profiles, scenarios, jobs, drills, lessons])
+    issues.push(...takenIds(loaded));
   for (const plant of plants) {
     issues.push(...checkPlant(plant), ...checkPlantProfile(plant, around.profileIds));
   }
   for (const scenario of scenarios) issues.push(...checkScenario(scenario, around));
+  for (const job of jobs) issues.push(...checkJob(job, around));
+  for (const drill of drills) issues.push(...checkDrill(drill, around));
+  for (const lesson of lessons) issues.push(...checkLesson(lesson, around));
   for (const log of logs) issues.push(...checkLog(log, null, faults));
   return issues.length === 0
     ? { ok: true, value: library }
@@ -98,7 +129,7 @@ export function buildLibrary(
 export function readActionLog(
   file: LibraryFile,
   library: Library,
-  scenario: Scenario,
+  scenario: Pick<Scenario, 'plant' | 'allow'>,
   faults: readonly FaultLimits[] = FAULTS,
 ): Checked<readonly TimedAction[]> {
   const read = readSource(file.text, file.path);
@@ -113,7 +144,10 @@ export function readActionLog(
 
 function checkLog(
   { value, source }: Loaded<TimedAction[]>,
-  context: { readonly library: Library; readonly scenario: Scenario } | null,
+  context: {
+    readonly library: Library;
+    readonly scenario: Pick<Scenario, 'plant' | 'allow'>;
+  } | null,
   faults: readonly FaultLimits[],
 ): Issue[] {
   const plant = context?.library.plants.find(({ id }) => id === context.scenario.plant) ?? null;
@@ -126,7 +160,7 @@ function surroundings(
   library: Library,
   brokenIds: Readonly<Record<FileKind, readonly string[]>>,
   faults: readonly FaultLimits[],
-): ScenarioSurroundings {
+): Surroundings {
   return {
     plant: (id) => library.plants.find((plant) => plant.id === id) ?? null,
     plantIds: [...library.plants.map(({ id }) => id), ...brokenIds.plant],

@@ -1,6 +1,6 @@
 import type { FaultOnset, FaultOrder, RunSetup, TimedAction } from '../engine/index.ts';
-import type { LearnerLibrary } from './learner-part.ts';
-import type { FaultLine } from './scenario-schema.ts';
+import type { LearnerLibrary, LearnerScenario } from './learner-part.ts';
+import type { FaultLine } from './start-pieces.ts';
 import { timedAction } from './timed-action.ts';
 
 const PA_PER_BAR = 1e5;
@@ -13,6 +13,11 @@ export interface RunChoices {
   readonly actions?: readonly TimedAction[];
 }
 
+type Start = Pick<
+  LearnerScenario,
+  'plant' | 'profile' | 'initial' | 'load' | 'faults' | 'actions' | 'seed'
+>;
+
 /** Everything that makes a run, from a checked library; null when it has no such scenario. */
 export function setupOf(
   library: LearnerLibrary,
@@ -20,12 +25,21 @@ export function setupOf(
   choices: RunChoices = {},
 ): RunSetup | null {
   const scenario = library.scenarios.find(({ id }) => id === scenarioId);
-  const plant = library.plants.find(({ id }) => id === scenario?.plant);
-  const profileId = scenario?.profile ?? plant?.profile;
+  return scenario === undefined ? null : setupOfStart(library, scenario, choices);
+}
+
+/** The same of anything that starts a plant; null when the library lacks its plant or profile. */
+export function setupOfStart(
+  library: LearnerLibrary,
+  start: Start,
+  choices: RunChoices = {},
+): RunSetup | null {
+  const plant = library.plants.find(({ id }) => id === start.plant);
+  const profileId = start.profile ?? plant?.profile;
   const profile = library.profiles.find(({ id }) => id === profileId);
-  if (scenario === undefined || plant === undefined || profile === undefined) return null;
-  const { pressureBar, waterC, levelMm, load, hour } = scenario.initial;
-  const actions = [...scenario.actions.map(timedAction), ...(choices.actions ?? [])];
+  if (plant === undefined || profile === undefined) return null;
+  const { pressureBar, waterC, levelMm, load, hour } = start.initial;
+  const actions = [...start.actions.map(timedAction), ...(choices.actions ?? [])];
   return copyOf({
     plant,
     profile,
@@ -36,10 +50,10 @@ export function setupOf(
       load,
       hour,
     },
-    load: scenario.load.map(({ at, load: share }) => ({ atS: at, load: share })),
-    faults: scenario.faults.map(faultOrder),
+    load: start.load.map(({ at, load: share }) => ({ atS: at, load: share })),
+    faults: start.faults.map(faultOrder),
     actions: actions.sort((a, b) => a.t - b.t),
-    seed: choices.seed ?? scenario.seed,
+    seed: choices.seed ?? start.seed,
   });
 }
 

@@ -18,7 +18,7 @@ const MAX_RUNGS = 150;
 const MAX_RUNG = 41;
 
 /** A wire, an element such as `fan-relay.coil`, or a terminal such as `fan-relay.coil:1`. */
-function placeSchema(doc: string): z.ZodString {
+export function placeSchema(doc: string): z.ZodString {
   return z
     .string()
     .regex(/^[A-Za-z0-9][A-Za-z0-9 .:'-]*$/)

@@ -36,11 +36,15 @@ describe('arguments', () => {
     ['a lone hyphen as a name', ['-'], { names: ['-'], options: {} }],
   ])('are read: %s', (_title, words, expected) => expect(parse(...words)).toEqual(expected));
   it.each([
-    ['nothing', [], 'run: something is missing; expected one scenario, by name or as a file.'],
+    [
+      'nothing',
+      [],
+      'run: something is missing; expected one scenario, job, drill or lesson, by name or as a file.',
+    ],
     [
       'two names',
       ['a', 'b'],
-      'run: "b" is one too many; expected one scenario, by name or as a file.',
+      'run: "b" is one too many; expected one scenario, job, drill or lesson, by name or as a file.',
     ],
     [
       'an unknown option',

@@ -1,4 +1,4 @@
-import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { cpSync, mkdirSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
@@ -79,6 +79,39 @@ describe('run', () => {
     const mine = put('mine.yaml', HEALTHY.replace('id: healthy-start', 'id: mine'));
     expect(succeeded('run', mine, '--until', '1')).toContain('(mine)');
   });
+  it('shows of a job what happened before the learner comes, with the outcome it promises', () => {
+    const text = succeeded('run', 'school-cold-classrooms');
+    expect(text).toMatch(/^ +5\.00 {2}action +call for heat on$/m);
+    expect(text).toMatch(/LOCKOUT {2}airflow not proved, in drive to purge$/m);
+    expect(text).toMatch(/^ +180\.00 {2}end/m);
+  });
+  it('calls for heat where nobody has before the learner comes', () => {
+    const quiet = broken(
+      readFileSync(join(ROOT, 'scenarios/jobs/school-cold-classrooms.yaml'), 'utf8'),
+      'actions:\n  - { at: 5, do: call-for-heat, on: true }\narriveAt: 180\n',
+      'arriveAt: 10\n',
+    );
+    const text = succeeded('run', put('quiet.yaml', quiet));
+    expect(text).toMatch(/^ +15\.00 {2}action +call for heat on$/m);
+    expect(text).toMatch(/LOCKOUT {2}airflow not proved/);
+  });
+  it('runs what a learner did in a job, acts of the bench included, and nothing by itself', () => {
+    const log = put(
+      'bench.yaml',
+      [
+        '- { t: 190, type: check, what: manometer, place: windbox, other: "" }',
+        '- { t: 191, type: supply, on: false }',
+        '- { t: 192, type: lock, point: isolator, on: true }',
+        '- { t: 193, type: jumper, from: airflow:1, to: "33", on: true }',
+      ].join('\n'),
+    );
+    const text = succeeded(
+      ...['run', 'school-cold-classrooms', '--actions', log, '--until', '200'],
+    );
+    expect(text).toMatch(/check: manometer, windbox$/m);
+    expect(text).toMatch(/lock at isolator on$/m);
+    expect(text).toMatch(/jumper from airflow:1 to 33 on$/m);
+  });
   it('ends where it is told to, in whole steps', () => {
     const end = succeeded('run', 'healthy-start', '--until', '1.234', '--json')
       .trim()
@@ -87,7 +120,10 @@ describe('run', () => {
     expect(JSON.parse(end ?? '')).toMatchObject({ t: 1.23 });
   });
   it.each([
-    [['run', 'helthy-start'], /no file "helthy-start".*Did you mean healthy-start\?$/],
+    [
+      ['run', 'helthy-start'],
+      /no scenario, job, drill or lesson and no file "helthy-start".*Did you mean healthy-start\?$/,
+    ],
     [
       ['run', 'no/such.yaml'],
       /^no\/such\.yaml:1:1: the file could not be read: there is no file of this name\.$/,
@@ -114,7 +150,7 @@ describe('run', () => {
   ])('refuses %j', (words, message) => expect(refused(...words)).toMatch(message));
   it('refuses a file that is no scenario', () => {
     expect(refused('run', put('log.yaml', '- { t: 1, type: reset, pressed: true }'))).toMatch(
-      /is not a scenario\.$/,
+      /is no scenario, job, drill or lesson\.$/,
     );
   });
   it('refuses a scenario with a mistake, and runs nothing', () => {
@@ -180,7 +216,7 @@ describe('check', () => {
 });
 
 describe('list', () => {
-  it.each(['plants', 'profiles', 'faults', 'scenarios'])(
+  it.each(['plants', 'profiles', 'faults', 'scenarios', 'jobs', 'drills', 'lessons'])(
     '%s, in lines and as JSON with the same ids',
     (kind) => {
       const ids = JSON.parse(succeeded('list', kind, '--json')).map(({ id }: { id: string }) => id);
@@ -217,11 +253,19 @@ describe('list', () => {
     }
     expect(faults.length).toBeGreaterThanOrEqual(70);
   });
-  it('does not tell what a scenario expects or which fault it has', () => {
-    expect(succeeded('list', 'scenarios', '--json')).not.toMatch(/"expect"|"faults"|"severity"/);
-  });
+  it.each(['scenarios', 'jobs', 'drills', 'lessons'])(
+    'does not tell what one of the %s expects, which fault it has, or the answer',
+    (kind) => {
+      expect(succeeded('list', kind, '--json')).not.toMatch(
+        /"(expect|faults|fault|severity|cause|userError|truth|debrief|right|claim)"/,
+      );
+    },
+  );
   it.each([
-    [['list'], /something is missing; expected plants, profiles, faults or scenarios\.$/],
+    [
+      ['list'],
+      /something is missing; expected plants, profiles, faults, scenarios, jobs, drills or lessons\.$/,
+    ],
     [['list', 'fault'], /no list of "fault"; .*Did you mean faults\?$/],
     [['list', 'faults', '--jsn'], /no option "--jsn"; .*Did you mean --json\?$/],
   ])('refuses %j', (words, message) => expect(refused(...words)).toMatch(message));
@@ -230,6 +274,22 @@ describe('list', () => {
 describe('the library for the page', () => {
   it('holds no expectations', () => {
     expect(JSON.stringify(loadLibrary(ROOT))).not.toContain('"expect"');
+  });
+  it('has jobs, drills and lessons', () => {
+    const { jobs, drills, lessons } = loadLibrary(ROOT);
+    expect([jobs, drills, lessons].map((all) => all.length > 0)).toEqual([true, true, true]);
+  });
+  it.each([['missing'], ['empty']])('does without folders of exercises that are %s', (which) => {
+    const root = join(folder, which);
+    for (const kind of ['plants', 'profiles', 'starts']) {
+      cpSync(join(ROOT, 'scenarios', kind), join(root, 'scenarios', kind), { recursive: true });
+    }
+    if (which === 'empty') {
+      for (const kind of ['jobs', 'drills', 'lessons']) mkdirSync(join(root, 'scenarios', kind));
+    }
+    const { plants, jobs, drills, lessons } = loadLibrary(root);
+    expect(plants.length).toBeGreaterThan(0);
+    expect({ jobs, drills, lessons }).toEqual({ jobs: [], drills: [], lessons: [] });
   });
 });
 

@@ -7,9 +7,19 @@ import { buildLibrary, checkExpectation } from '../../src/scenario/index.ts';
 import { library, shippedSetup } from '../support/library.ts';
 
 describe('the shipped scenarios', () => {
-  it('are called as their files are', () => {
-    const files = readdirSync(new URL('../../scenarios/starts', import.meta.url));
-    expect(library.scenarios.map(({ id }) => `${id}.yaml`).sort()).toEqual(files.sort());
+  it.each([
+    ['starts', library.scenarios],
+    ['jobs', library.jobs],
+    ['drills', library.drills],
+    ['lessons', library.lessons],
+  ] as const)('are called as their files are, in %s', (folder, all) => {
+    const files = readdirSync(new URL(`../../scenarios/${folder}`, import.meta.url));
+    expect(all.map(({ id }) => `${id}.yaml`).sort()).toEqual(files.sort());
+  });
+  it('have names of their own, so that each can be run by its name', () => {
+    const { scenarios, jobs, drills, lessons } = library;
+    const ids = [...scenarios, ...jobs, ...drills, ...lessons].map(({ id }) => id);
+    expect(ids).toEqual([...new Set(ids)]);
   });
   it('are the same when what was read is written and read again', () => {
     const write = (kind: string, all: readonly { readonly id: string }[]) =>
@@ -18,6 +28,9 @@ describe('the shipped scenarios', () => {
       ...write('plants', library.plants),
       ...write('profiles', library.profiles),
       ...write('starts', library.scenarios),
+      ...write('jobs', library.jobs),
+      ...write('drills', library.drills),
+      ...write('lessons', library.lessons),
     ]);
     expect(again).toEqual({ ok: true, value: library });
   });

@@ -1,4 +1,5 @@
-import { sayMessage } from '../../i18n/index.ts';
+import { en } from '../../i18n/en/index.ts';
+import { addMessages, sayMessage } from '../../i18n/index.ts';
 import { nearest, phrase } from '../../scenario/index.ts';
 import { inQuotes, perhaps } from '../arguments.ts';
 import { type Outcome, refuse, succeed } from '../outcome.ts';
@@ -6,6 +7,8 @@ import { check } from './check.ts';
 import { list } from './list.ts';
 import { run } from './run.ts';
 import { schema } from './schema.ts';
+
+addMessages(en);
 
 const COMMANDS: ReadonlyMap<string, (words: readonly string[], root: string) => Outcome> = new Map([
   ['run', run],

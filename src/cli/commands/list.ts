@@ -3,6 +3,7 @@ import { message, sayMessage } from '../../i18n/index.ts';
 import {
   cardOf,
   EMPTY_LIBRARY,
+  jobCardOf,
   type Library,
   NOTHING_TO_ADD,
   nearest,
@@ -75,6 +76,42 @@ const LISTS: ReadonlyMap<string, Listing> = new Map<string, Listing>([
     {
       rows: ({ scenarios }) => scenarios.map(({ id, plant, title }) => [id, plant, title]),
       data: ({ scenarios }) => scenarios.map(cardOf),
+    },
+  ],
+  [
+    'jobs',
+    {
+      rows: ({ jobs }) =>
+        jobs.map(({ id, plant, level, title }) => [
+          id,
+          plant,
+          message('list.level', { level }),
+          title,
+        ]),
+      data: ({ jobs }) => jobs.map(jobCardOf),
+    },
+  ],
+  [
+    'drills',
+    {
+      rows: ({ drills }) => drills.map(({ id, plant, skill, title }) => [id, plant, skill, title]),
+      data: ({ drills }) =>
+        drills.map(({ id, title, plant, skill, question, limitS }) => ({
+          id,
+          title,
+          plant,
+          skill,
+          question,
+          limitS,
+        })),
+    },
+  ],
+  [
+    'lessons',
+    {
+      rows: ({ lessons }) => lessons.map(({ id, plant, title }) => [id, plant, title]),
+      data: ({ lessons }) =>
+        lessons.map(({ id, title, plant, intro }) => ({ id, title, plant, intro })),
     },
   ],
 ]);

@@ -7,7 +7,6 @@ import {
   phrase,
   type RunChoices,
   readActionLog,
-  setupOf,
 } from '../../scenario/index.ts';
 import { type CommandSpec, inQuotes, numberWithin, parseArguments } from '../arguments.ts';
 import { chooseScenario } from '../choose-scenario.ts';
@@ -32,7 +31,7 @@ const SPEC: CommandSpec = {
 /** Of the clock of the run: a step is a hundredth of a second. */
 const STEPS_PER_S = 100;
 
-/** Runs one scenario from rest to its end, without a page. */
+/** Runs one scenario, job, drill or lesson from rest to its end, without a page. */
 export function run(words: readonly string[], root: string): Outcome {
   const parsed = parseArguments(words, SPEC);
   if (!parsed.ok) return refuse(sayMessage(parsed.mistake));
@@ -43,29 +42,29 @@ export function run(words: readonly string[], root: string): Outcome {
   const until = numberOption(options, '--until', MAX_RUN_S, () => true);
   if (!until.ok) return refuse(sayMessage(until.mistake));
 
-  const chosen = chooseScenario(positionals[0] ?? '', root, SPEC.command);
-  if (!chosen.ok) return refuse(chosen.mistake);
-  const { library, scenario } = chosen;
+  const choice = chooseScenario(positionals[0] ?? '', root, SPEC.command);
+  if (!choice.ok) return refuse(choice.mistake);
+  const { library, chosen } = choice;
 
   let choices: RunChoices = seed.value === null ? {} : { seed: seed.value };
   const actionsPath = options.get('--actions');
   if (actionsPath !== undefined) {
     const file = readTextFile(actionsPath);
-    const log = file.ok ? readActionLog(file.value, library, scenario) : file;
+    const log = file.ok ? readActionLog(file.value, library, chosen) : file;
     if (!log.ok) return refuse(issueLines(log.issues));
     choices = { ...choices, actions: log.value };
   }
-  const setup = setupOf(library, scenario.id, choices);
-  if (setup === null) throw new Error(`a checked library lacks what ${scenario.id} needs`);
+  const setup = chosen.setup(choices, actionsPath === undefined);
+  if (setup === null) throw new Error(`a checked library lacks what ${chosen.id} needs`);
 
   const engine = createRun(setup);
-  const untilS = until.value ?? scenario.until;
+  const untilS = until.value ?? chosen.untilS;
   engine.advanceTo(Math.floor(untilS * STEPS_PER_S + 1e-6) / STEPS_PER_S);
   const { step, lockout } = engine.status();
   const end: RunEvent = { t: engine.timeS(), type: 'end', step, lockout, hash: engine.hash() };
   const events = [...engine.events().filter(({ type }) => type !== 'end'), end];
   return succeed(
-    options.has('--json') ? jsonLines(events) : timeline(events, { scenario, setup, run: engine }),
+    options.has('--json') ? jsonLines(events) : timeline(events, { chosen, setup, run: engine }),
   );
 }
 

@@ -5,7 +5,7 @@ const NAME = 'virtual:library';
 const RESOLVED = `\0${NAME}`;
 
 /**
- * Gives the page the shipped plants, profiles and scenarios as plain data.
+ * Gives the page the shipped plants, profiles, scenarios, jobs, drills and lessons as plain data.
  *
  * They are read and checked while the page is built, by the same loader that the
  * command line uses, so neither the YAML parser nor a faulty file reaches a learner.

@@ -1,5 +1,8 @@
 import type { Page } from '@playwright/test';
-import { say } from '../../i18n/index.ts';
+import { en } from '../../i18n/en/index.ts';
+import { addMessages, say } from '../../i18n/index.ts';
+
+addMessages(en);
 
 export interface Shot {
   readonly name: string;

@@ -4,13 +4,15 @@ export const cli = {
 commissioning or operating equipment.
 
   flamewright run FILE|NAME [--seed N] [--until SECONDS] [--actions FILE] [--json]
-      runs a scenario headless and prints its timeline; with --json one event a line
+      runs a scenario headless and prints its timeline; with --json one event a line; of a job,
+      a drill or a lesson it shows what came before the learner, and the first start
       --seed N           seed of all chance, a whole number from 0 to 4294967295
       --until SECONDS    where the run ends; without it, where the scenario says
       --actions FILE     what a person does: a list of {t, type, ...}, YAML or JSON
   flamewright check FILE...
-      checks plants, profiles, scenarios and action logs, each mistake with its place
-  flamewright list plants|profiles|faults|scenarios [--json]
+      checks plants, profiles, scenarios, jobs, drills, lessons and action logs, each mistake
+      with its place
+  flamewright list plants|profiles|faults|scenarios|jobs|drills|lessons [--json]
   flamewright schema [FOLDER]
       writes the JSON Schemas for editors, by default to scenarios/schema
   flamewright help
@@ -29,14 +31,14 @@ Exit code 0: it ran (a lockout is a result, not a failure). 2: bad input or usag
   'usage.too-many-arguments': '{command}: {found} is one too many; expected {expected}.',
   'usage.unknown-list': '{command}: there is no list of {found}; expected {expected}.{perhaps}',
   'usage.unknown-scenario':
-    '{command}: there is no scenario and no file {found}; expected {expected}.{perhaps}',
-  'usage.not-a-scenario': '{command}: {found} is not a scenario.',
+    '{command}: there is no scenario, job, drill or lesson and no file {found}; expected {expected}.{perhaps}',
+  'usage.not-a-scenario': '{command}: {found} is no scenario, job, drill or lesson.',
   'usage.not-written': '{command}: {found} could not be written.',
 
   'usage.expect.seconds': 'a number of seconds from 0 to {max}',
   'usage.expect.seed': 'a whole number from 0 to {max}',
   'usage.expect.file': 'the name of a file',
-  'usage.expect.run': 'one scenario, by name or as a file',
+  'usage.expect.run': 'one scenario, job, drill or lesson, by name or as a file',
   'usage.expect.check': 'one or more files',
   'usage.expect.schema': 'at most one folder',
   'usage.expect.nothing': 'nothing more',
@@ -45,6 +47,9 @@ Exit code 0: it ran (a lockout is a result, not a failure). 2: bad input or usag
   'kind.plant': 'plant',
   'kind.profile': 'profile',
   'kind.scenario': 'scenario',
+  'kind.job': 'job',
+  'kind.drill': 'drill',
+  'kind.lesson': 'lesson',
   'kind.action log': 'action log',
   'schema.written': 'written: {file}',
 
@@ -80,11 +85,19 @@ Exit code 0: it ran (a lockout is a result, not a failure). 2: bad input or usag
   'action.turn-cock': 'cock {cock} to {opening} % open',
   'action.insert-fault': 'insert fault {fault}, {severity}',
   'action.clear-fault': 'clear fault {fault}',
+  'action.lock': 'lock at {point} {on}',
+  'action.repair': 'repair {part}: {way}',
+  'action.adjust': 'adjust {part}, {setting}, to {value}',
+  'action.jumper': 'jumper from {from} to {to} {on}',
+  'action.stroke': 'hand holds {servo} at {deg}°',
+  'action.stroke.free': 'hand lets go of {servo}',
+  'action.check': 'check: {what}{places}',
   'action.on': 'on',
   'action.off': 'off',
   'action.pressed': 'pressed',
   'action.released': 'released',
 
   'list.severity': '{low} to {high}{unit}, {typical} is typical',
+  'list.level': 'level {level}',
   'list.empty': 'there are none',
 } as const;

@@ -93,6 +93,7 @@ export const scenario = {
   'expected.list': 'a list, one entry a line after a hyphen',
   'expected.list-of-numbers': 'a list of {min} to {max} numbers',
   'expected.list-of-entries': 'a list of {min} to {max} entries',
+  'expected.list-of-exactly': 'a list of exactly {count}',
   'expected.either': '{one}, or {other}',
   'expected.number': 'a number',
   'expected.number-between': 'a number from {min} to {max}',
@@ -102,7 +103,7 @@ export const scenario = {
   'expected.one-key-of': 'exactly one of {keys}',
   'expected.another-id': 'a name of its own, that of {file} being the same',
   'expected.file-kind':
-    'a plant (with gasTrain), a profile (with timings), a scenario (with plant) or an action log (a list)',
+    'a plant (with gasTrain), a profile (with timings), a scenario (with plant), a job (with card), a drill (with question), a lesson (with intro) or an action log (a list)',
   'expected.later': 'a time not before {t} s, that of the entry above',
   'expected.later-than': 'a time after {t} s, that of the entry above',
   'expected.before-end': 'a time not after {t} s, the end of the run',
@@ -195,6 +196,25 @@ export const scenario = {
     'direct spark if flame.hasPilot is false, and a pilot if it is true',
   'expected.variant.spark-place':
     'direct spark if ignition.sparkAt is main, and a pilot if it is pilot',
+
+  'expected.step-of-plant': 'a step that a start of the plant {plant} has',
+  'expected.no-cause': 'none, nothing being broken here',
+  'expected.cause-of-job': 'one of the faults of this file: {known}',
+  'expected.topic-once':
+    'each topic once for each person; put both answers into one, or say who gives the other',
+  'expected.after-arrival': 'a time not before {t} s, when the learner arrives',
+  'expected.right-option': 'which option is right, counted from 0, so from 0 to {last}',
+  'expected.why-each': 'a reason for each of the {count} options, right or wrong',
+  'expected.exercise':
+    'one of the scenarios, jobs, drills and lessons; flamewright list shows them',
+  'expected.part': 'a part of the plant {plant} that a person may act on',
+  'expected.way': 'for the part {part} {known}',
+  'expected.no-way': 'another part, nothing being done to the {part} but turning its dials',
+  'expected.setting': 'a setting of the part {part}: {known}',
+  'expected.part-with-setting': 'a part of the plant {plant} that has a dial: {known}',
+  'expected.setting-value': 'a value from {min} to {max} in {unit} for this dial',
+  'expected.lock-point': 'isolator or a manual cock of the plant {plant}: {known}',
+  'expected.servo': 'a servo of the plant {plant}: {known}',
 
   'expected.fault-onset': 'for this fault {kinds}',
   'expected.initial.water': 'waterC, the pressure of a hot-water boiler following from its filling',
