@@ -1,0 +1,3 @@
+export * from './conduct/index.ts';
+export type { Message, MessageValue } from './message.ts';
+export * from './tools/index.ts';

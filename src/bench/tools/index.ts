@@ -1,0 +1,11 @@
+export { checkOf, toolUseOf } from './check-of.ts';
+export { checkUse } from './check-use.ts';
+export { shownIn } from './digits.ts';
+export { flagMessage } from './flags.ts';
+export { heardWords, lookPlaceName, lookWords } from './look-words.ts';
+export { readTool } from './read-tool.ts';
+export { testPointsOf } from './test-points.ts';
+export type * from './tool-types.ts';
+export { TOOL_FLAGS } from './tool-types.ts';
+export { rangeOf, TOOLS, toolOf } from './tools.ts';
+export { createToolState } from './walk-frames.ts';
