@@ -1,2 +1,3 @@
+export * from './load-messages.ts';
 export * from './message.ts';
 export * from './say.ts';

@@ -1,26 +1,29 @@
-import { en } from './en/index.ts';
+import { front } from './en/front.ts';
+import type { en } from './en/index.ts';
 
-export type Catalogue = Readonly<Record<MessageCode, string>>;
 export type MessageCode = keyof typeof en;
 export type MessageParameters = Readonly<Record<string, string | number>>;
+export type Catalogue = Readonly<Record<string, string>>;
 
-/** A second language is one more file beside `en` and one more line here. */
-const CATALOGUES: Readonly<Record<string, Catalogue>> = { en };
-let spoken: Catalogue = en;
+/** What is known so far: the first page's sentences, and each catalogue that was added since. */
+const spoken: Record<string, string> = { ...front };
 
-export function speak(language: string): void {
-  spoken = CATALOGUES[language] ?? en;
+/** Makes a catalogue's sentences known; a page adds those it needs before it is shown. */
+export function addMessages(catalogue: Catalogue): void {
+  Object.assign(spoken, catalogue);
 }
 
-/** The sentence of a code, its `{name}` places filled in. */
+/** The sentence of a code, its `{name}` places filled in. A code that is not known here throws. */
 export function say(code: MessageCode, parameters: MessageParameters = {}): string {
-  return spoken[code].replace(/\{(\w+)\}/g, (place, name: string) =>
+  const sentence = spoken[code];
+  if (sentence === undefined) throw new Error(`no message has the code ${code}`);
+  return sentence.replace(/\{(\w+)\}/g, (place, name: string) =>
     name in parameters ? String(parameters[name]) : place,
   );
 }
 
 export function isMessage(code: string): code is MessageCode {
-  return Object.hasOwn(en, code);
+  return Object.hasOwn(spoken, code);
 }
 
 /** For codes made from words of the machine: an unknown one shows its own words, not a blank. */

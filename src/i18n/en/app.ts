@@ -1,56 +1,15 @@
-/** The page's own words. What the sequence says of itself stands in `sequence.ts`. */
+/** Words of the working page, fetched with it. What the sequence says of itself stands in `sequence.ts`. */
 export const app = {
-  'app.loading': 'Loading…',
   'app.opening': 'Opening the plant…',
-  'app.back': 'Back to the first page',
-  'app.not-built': 'Not built yet',
   'app.chip': 'simulation · training values',
   'app.side': 'The step now, and what can be done',
 
-  'app.broken.title': 'This part of the page could not be loaded',
-  'app.broken.text':
-    'The connection may have dropped while it was fetched. Your settings are kept; loading again usually helps.',
-  'app.broken.reload': 'Load again',
-  'app.broken.home': 'First page',
-
-  'app.caution.short': 'A simulator for training.',
-  'app.caution.front':
-    'It is not for commissioning or operating equipment, and every time and limit in it is a training value. On a real plant the adopted codes, the equipment’s own instructions and licensed practice come first.',
   'app.caution.panel':
     'On a real burner, reset, call for heat and turn gas cocks only where the local codes, the equipment’s own instructions and your licence allow it, with the cause found and the isolation proved. Repeated resets can fill a furnace with unburnt gas.',
   'app.caution.faults':
     'Faults are made here so that nobody has to make them on a real plant. Never bridge, block or detune a safety device on live equipment.',
 
-  'app.front.title': 'See a burner prove that it is safe, before it may light',
-  'app.front.lead':
-    'A whole gas burner start, simulated down to the pressure between two valves. Slow it down, rewind it, put something wrong and watch the sequence answer.',
-  'app.front.doors': 'Three doors',
-  'app.practise.title': 'Practise',
-  'app.practise.door':
-    'Watch a start from rest to modulation: what each step proves, what it waits for, and with which reading.',
-  'app.practise.lead':
-    'Choose a start. It runs at once; pause it, rewind it, and change anything on the plant while it runs.',
-  'app.practise.not-built':
-    'Fault-finding jobs with a call-out ticket, tools and a debrief, lessons, and drills. For now a start can be watched, with or without a fault in it.',
-  'app.teach.title': 'Teach',
-  'app.teach.door':
-    'Show a start to a class: larger on a projector, with faults at hand to put in while they watch.',
-  'app.teach.show': 'Show a start to the class',
-  'app.teach.lead':
-    'Choose a start to project. The class sees the plant, the step and the chart; your side stays folded away until you need it.',
-  'app.teach.not-built':
-    'Classes that learners join with a code, the board of learners, and keeping results. What opens here runs on this machine alone.',
-  'app.quiz.title': 'Quiz',
-  'app.quiz.door': 'Short questions on lockout causes that explain themselves and come back.',
-  'app.quiz.not-built': 'Not built yet: there is nothing behind this door so far.',
-  'app.watch.title': 'Watch a start',
-  'app.choose.plant': 'Plant',
-  'app.choose.troubled': 'Starts with something wrong',
-  'app.choose.troubled-lead':
-    'One thing is wrong in each. Watch what the sequence makes of it, look back, and decide what you would measure next.',
-  'app.choose.surprise': 'Choose one for me and do not say which',
   'app.blind.title': 'Something is wrong',
-  'app.choose.more-healthy': 'More starts with nothing wrong',
 
   'app.run.controls': 'Time',
   'app.run.clock': 'Time shown',
@@ -66,9 +25,6 @@ export const app = {
   'app.units.us': 'Units: US customary. Switch to SI',
   'app.sound.on': 'Sound is on. Mute',
   'app.sound.off': 'Sound is muted. Switch on',
-  'app.theme.system': 'Colours as the system has them. Switch to light',
-  'app.theme.light': 'Light colours. Switch to dark',
-  'app.theme.dark': 'Dark colours. Switch to the system’s',
 
   'app.plant.views': 'The plant',
   'app.plant.schematic': 'Schematic',
@@ -160,6 +116,15 @@ export const app = {
   'app.act.firing': 'You: firing {mode}',
   'app.act.firing-hand': 'You: firing by hand at {percent} %',
   'app.act.cock': 'You: {cock} turned to {percent} %',
+  'app.act.lock-on': 'You: lock on {point}',
+  'app.act.lock-off': 'You: lock off {point}',
+  'app.act.repair': 'You: {way} {part}',
+  'app.act.adjust': 'You: {part}, {setting} set',
+  'app.act.jumper-on': 'You: jumper on, {from} to {to}',
+  'app.act.jumper-off': 'You: jumper off, {from} to {to}',
+  'app.act.stroke': 'You: {servo} servo held at {deg}°',
+  'app.act.stroke-let-go': 'You: {servo} servo let go',
+  'app.act.check': 'You checked: {what}',
   'app.act.fault-in': 'You: fault put in, {fault}',
   'app.act.fault-out': 'You: fault taken out, {fault}',
 
@@ -208,6 +173,8 @@ export const app = {
   'app.chart.not-drawn':
     'The start chart could not be drawn here. The events say the same in words.',
   'app.chart.looking-back': 'Looking back. An act here drops what came later.',
+  'app.chart.looking-back-only':
+    'Looking back at the record. The plant itself goes on from where it is.',
   'app.chart.run-on': 'Run on from here',
   'app.chart.live': 'Back to live',
 
@@ -240,14 +207,6 @@ export const app = {
   'app.help.help': 'this help',
   'app.help.close': 'Close',
 
-  'app.offline.ready':
-    'Everything is kept on this device now: the page opens without a network, and can be installed from the menu of the browser.',
-  'app.offline.newer':
-    'A newer version of Flamewright waits. Work saved on this device stays when you take it.',
-  'app.offline.take': 'Take it now',
-  'app.offline.later': 'Later',
-  'app.offline.good': 'Good',
-
   'app.failure.detail': 'Details',
   'app.failure.again': 'Start the scenario again',
   'app.failure.choose': 'Choose another start',
@@ -261,6 +220,10 @@ export const app = {
     'Running the log again did not give the same run. That is a mistake in the program; please keep the log. You can go on from here.',
   'app.failure.simulation-stopped':
     'The simulation stopped. What has been run so far is kept and can be looked back at.',
+  'app.failure.exercise-changed':
+    'This exercise has changed since you worked on it. Your saved work is kept.',
+  'app.failure.work-differs':
+    'The simulation has changed since this work was saved: the plant may now stand otherwise than you left it. What you did and noted is kept.',
 
   'app.list.fuel-train': 'Fuel train',
   'app.list.air-path': 'Air path',
@@ -290,6 +253,7 @@ export const app = {
   'app.channel.puff.index': 'Puff index',
   'app.channel.fan.frequency': 'Drive output',
   'app.channel.fan.current': 'Motor current',
+  'app.channel.fan.belt-slip': 'Belt slip',
   'app.channel.damper.target': 'Damper told',
   'app.channel.damper.feedback': 'Damper feedback',
   'app.channel.damper.blade': 'Damper blade',

@@ -244,4 +244,7 @@ export const view = {
   'view.sound.flame-out': 'the flame goes out',
   'view.sound.alarm': 'the alarm sounds',
   'view.sound.alarm-stops': 'the alarm stops',
+  'view.sound.belt-squeals': 'a belt squeals',
+  'view.sound.regulator-hunts': 'gas in the regulator swells and sinks',
+  'view.sound.vent-hisses': 'gas hisses at the vent',
 } as const;

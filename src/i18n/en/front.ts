@@ -1,0 +1,54 @@
+/** What the first page says: the only sentences that come with the first load. */
+export const front = {
+  'app.loading': 'Loading…',
+  'app.back': 'Back to the first page',
+  'app.not-built': 'Not built yet',
+  'app.broken.title': 'This part of the page could not be loaded',
+  'app.broken.text':
+    'The connection may have dropped while it was fetched. Your settings are kept; loading again usually helps.',
+  'app.broken.reload': 'Load again',
+  'app.broken.home': 'First page',
+  'app.caution.short': 'A simulator for training.',
+  'app.caution.front':
+    'It is not for commissioning or operating equipment, and every time and limit in it is a training value. On a real plant the adopted codes, the equipment’s own instructions and licensed practice come first.',
+  'app.front.title': 'See a burner prove that it is safe, before it may light',
+  'app.front.lead':
+    'A whole gas burner start, simulated down to the pressure between two valves. Slow it down, rewind it, put something wrong and watch the sequence answer.',
+  'app.front.doors': 'Three doors',
+  'app.practise.title': 'Practise',
+  'app.practise.door':
+    'Jobs from the call-out to the handover: measure, look, ask, mend and prove. Lessons, drills, and any start to watch.',
+  'app.practise.go': 'Choose a job',
+  'app.practise.lead': 'The plant behaves as one does. What is wrong is for you to find.',
+  'app.teach.title': 'Teach',
+  'app.teach.door':
+    'Show a start to a class: larger on a projector, with faults at hand to put in while they watch.',
+  'app.teach.show': 'Show a start to the class',
+  'app.teach.lead':
+    'Choose a start to project. The class sees the plant, the step and the chart; your side stays folded away until you need it.',
+  'app.teach.not-built':
+    'Classes that learners join with a code, the board of learners, and keeping results. What opens here runs on this machine alone.',
+  'app.quiz.title': 'Quiz',
+  'app.quiz.door': 'Short questions on lockout causes that explain themselves and come back.',
+  'app.quiz.not-built': 'Not built yet: there is nothing behind this door so far.',
+  'app.title.job': 'A job',
+  'app.title.drill': 'A drill',
+  'app.title.lesson': 'A lesson',
+  'app.watch.title': 'Watch a start',
+  'app.choose.plant': 'Plant',
+  'app.choose.troubled': 'Starts with something wrong',
+  'app.choose.troubled-lead':
+    'One thing is wrong in each. Watch what the sequence makes of it, look back, and decide what you would measure next.',
+  'app.choose.surprise': 'Choose one for me and do not say which',
+  'app.choose.more-healthy': 'More starts with nothing wrong',
+  'app.theme.system': 'Colours as the system has them. Switch to light',
+  'app.theme.light': 'Light colours. Switch to dark',
+  'app.theme.dark': 'Dark colours. Switch to the system’s',
+  'app.offline.ready':
+    'Everything is kept on this device now: the page opens without a network, and can be installed from the menu of the browser.',
+  'app.offline.newer':
+    'A newer version of Flamewright waits. Work saved on this device stays when you take it.',
+  'app.offline.take': 'Take it now',
+  'app.offline.later': 'Later',
+  'app.offline.good': 'Good',
+} as const;

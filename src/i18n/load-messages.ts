@@ -1,0 +1,20 @@
+import { addMessages, type Catalogue } from './say.ts';
+
+/** Catalogues that are fetched with the page that speaks them. */
+const PARTS = {
+  app: async () => (await import('./en/app.ts')).app,
+  bench: async () => (await import('./en/bench.ts')).bench,
+  conduct: async () => (await import('./en/conduct.ts')).conduct,
+  'close-up': async () => (await import('./en/close-up.ts')).closeUp,
+  job: async () => (await import('./en/job.ts')).job,
+  ladder: async () => (await import('./en/ladder.ts')).ladder,
+  sequence: async () => (await import('./en/sequence.ts')).sequence,
+  view: async () => (await import('./en/view.ts')).view,
+} as const satisfies Record<string, () => Promise<Catalogue>>;
+
+export type MessagePart = keyof typeof PARTS;
+
+/** Fetches catalogues and makes them known; one that is known already costs nothing. */
+export async function loadMessages(parts: readonly MessagePart[]): Promise<void> {
+  await Promise.all(parts.map(async (part) => addMessages(await PARTS[part]())));
+}
