@@ -17,8 +17,15 @@ export function createFrameHistory(width: number, frameS: number): FrameHistory 
   return { width, frameS, chunks: [], droppedChunks: 0, count: 0, cuts: 0, keptAtCut: 0 };
 }
 
-/** Writes whole frames from index `first` on; a gap after the last known frame is an error of the sender. */
+/**
+ * Writes whole frames from index `first` on; a gap after the last known frame is an error of the
+ * sender. Only an empty history may begin later than at 0: with a whole chunk, as the engine forgets.
+ */
 export function writeFrames(history: FrameHistory, first: number, data: Float64Array): void {
+  if (history.count === 0 && first > 0 && first % CHUNK_FRAMES === 0) {
+    history.droppedChunks = first / CHUNK_FRAMES;
+    history.count = first;
+  }
   if (first > history.count)
     throw new RangeError(`frames ${history.count} to ${first} are missing`);
   const frames = data.length / history.width;

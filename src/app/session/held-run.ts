@@ -1,6 +1,7 @@
 import type { Action, Run, TimedAction } from '../../engine/index.ts';
 import type { Stage } from './host-ports.ts';
 import type { Pace } from './pace.ts';
+import type { PlantWatch } from './plant-watch.ts';
 import type { Facts, Speed, Status } from './protocol.ts';
 
 /** Buttons that are in for as long as they are held. */
@@ -25,11 +26,15 @@ export interface Held {
   head: { s: number; hash: string; frames: number; events: number };
   sent: { frames: number; events: number };
   nextStep: { fromStep: string; untilS: number } | null;
+  stopsAtEachStep: boolean;
   press: { button: PressedButton; pressedS: number; releaseDueS: number | null } | null;
   /** The healthy twin while it is being run, a little in each tick. */
   twin: Run | null;
   /** Done at the moment where the run stands; the engine takes it with the next step. */
   pending: TimedAction[];
+  readonly watch: PlantWatch;
+  /** The log as the page has it. */
+  sentLog: readonly TimedAction[] | null;
 }
 
 export function isRunning(state: Held): boolean {
@@ -56,6 +61,7 @@ export function statusOf(state: Held): Omit<Status, 'answered'> {
   };
 }
 
+/** Whole frames `from` to before `to`; those not recorded yet are left at 0. */
 export function copyFrames(run: Run, from: number, to: number, width: number) {
   const data = new Float64Array(Math.max(0, to - from) * width);
   const kept = Math.min(to, run.frameCount());
@@ -66,4 +72,9 @@ export function copyFrames(run: Run, from: number, to: number, width: number) {
 /** To a multiple of the engine's 10 ms, clear of the last bits of 0.1. */
 export function toStepS(tS: number): number {
   return Math.round(tS * 100) / 100;
+}
+
+export function rest(state: Held): void {
+  state.mode = 'paused';
+  state.nextStep = null;
 }

@@ -1,19 +1,25 @@
 import type { Run, RunSetup } from '../../engine/index.ts';
+import type { BenchPort } from './bench-port.ts';
 import type { Facts, Failure, ToPage } from './protocol.ts';
+import type { WorkKind } from './work-protocol.ts';
 
 export interface Stage {
   readonly setup: RunSetup;
   /** The same plant with nothing wrong; gives the start chart its expected band. */
   readonly healthySetup: RunSetup;
+  /** 0 where no expected band is wanted. */
   readonly healthyUntilS: number;
+  /** The run ends here. */
+  readonly endS: number;
   facts(run: Run): Facts;
 }
 
 export interface HostPorts {
   nowMs(): number;
   post(message: ToPage, transfer?: Transferable[]): void;
-  openStage: (scenario: string) => Stage;
+  openStage: (id: string, kind: WorkKind) => Stage;
   createRun: (setup: RunSetup) => Run;
+  readonly bench: BenchPort;
 }
 
 export interface RunHost {

@@ -5,6 +5,22 @@
 import { z } from 'zod';
 import type { TimedAction } from '../../engine/index.ts';
 import { QUANTITY_KINDS, UNITS } from '../../quantity/index.ts';
+import {
+  benchSchema,
+  heardSchema,
+  lookReadingSchema,
+  lookWhatSchema,
+  meterSchema,
+  minutesSchema,
+  partSchema,
+  proofSchema,
+  settingSchema,
+  sheetRowSchema,
+  testPointSchema,
+  toolSchema,
+  verdictSchema,
+  workFactsSchema,
+} from './work-protocol.ts';
 
 /** Without it the schemas would compile themselves with `eval`, which the page's own rules refuse. */
 z.config({ jitless: true });
@@ -115,6 +131,22 @@ export const factsSchema = z.object({
   wiring: wiringFactsSchema,
   /** Set when the scenario limits what may be done; null when everything may be. */
   allow: z.array(word).nullable(),
+  work: workFactsSchema,
+  /** When the learner comes, s; the plant's own past lies before. */
+  arriveS: timeS,
+  /** Everything a person may act on, whatever is wrong with it. */
+  parts: z.array(partSchema),
+  /** The dials as they stood when the run was opened. */
+  settings: z.array(settingSchema),
+  /** The commissioning sheet, where there is work to do on the plant. */
+  sheet: z.array(sheetRowSchema),
+  lookPlaces: z.array(lookWhatSchema),
+  tools: z.array(toolSchema),
+  testPoints: z.array(testPointSchema),
+  /** Channels that the plant shows by itself, without a tool. */
+  panel: z.array(word),
+  /** What the people at the plant can be asked. */
+  topics: z.array(word),
 });
 export type Facts = z.infer<typeof factsSchema>;
 export type WiringFacts = z.infer<typeof wiringFactsSchema>;
@@ -165,6 +197,25 @@ const statusSchema = z.object({
 });
 export type Status = z.infer<typeof statusSchema>;
 
+/** What stood at the plant and on the tools when a batch was sent; a part that did not change is left out. */
+const atThePlantSchema = z.object({
+  bench: benchSchema.optional(),
+  settings: z.array(settingSchema).optional(),
+  meters: z.array(meterSchema).optional(),
+  minutes: minutesSchema.nullable().optional(),
+});
+export type AtThePlant = z.infer<typeof atThePlantSchema>;
+
+const answerSchema = z.discriminatedUnion('of', [
+  z.object({ of: z.literal('look'), reading: lookReadingSchema.nullable() }),
+  z.object({ of: z.literal('listen'), heard: z.array(heardSchema) }),
+  z.object({ of: z.literal('smell'), share: z.number() }),
+  z.object({ of: z.literal('proof'), proof: proofSchema }),
+  z.object({ of: z.literal('judge'), verdict: verdictSchema }),
+  z.object({ of: z.literal('nothing'), why: z.string() }),
+]);
+export type Answer = z.infer<typeof answerSchema>;
+
 const floats = z.custom<Float64Array<ArrayBuffer>>((value) => value instanceof Float64Array);
 
 export const FAILURES = [
@@ -174,6 +225,10 @@ export const FAILURES = [
   'action refused',
   'replay differs',
   'simulation stopped',
+  /** Saved work of a setup that an update has changed; it is not opened. */
+  'exercise changed',
+  /** Saved work came back as another run: opened all the same, and said. */
+  'work differs',
 ] as const;
 export type Failure = (typeof FAILURES)[number];
 
@@ -187,7 +242,16 @@ export const toPageSchema = z.discriminatedUnion('type', [
     firstEvent: z.number().int().min(0),
     events: z.array(eventSchema),
     status: statusSchema,
+    plant: atThePlantSchema.optional(),
   }),
+  /** Everything done so far, whenever that changed, with where the run stands: enough to bring it back. */
+  z.object({
+    type: z.literal('log'),
+    log: z.array(pastActionSchema),
+    headS: timeS,
+    hash: word,
+  }),
+  z.object({ type: z.literal('answer'), ask: z.number().int(), answer: answerSchema }),
   /** Something was done after a rewind: what came later is gone. */
   z.object({
     type: z.literal('cut'),

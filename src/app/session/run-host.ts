@@ -1,37 +1,24 @@
 /**
  * Owns one run and answers the page. It is the worker's whole behaviour but for the
  * timer that ticks it, so that it can be tried without a browser.
- *
- * A run that is rewound is built again from the start by its log; what the page already
- * holds is not sent twice. When the replay comes back to where the run had been, both
- * hashes must agree. Acting before that drops the later part of the log.
  */
-import type { Action } from '../../engine/index.ts';
-import {
-  copyFrames,
-  type Held,
-  headOf,
-  isPress,
-  isRunning,
-  statusOf,
-  toStepS,
-} from './held-run.ts';
-import type { HostPorts, OpenFailure, RunHost } from './host-ports.ts';
+import { answerQuestion } from './answer-question.ts';
+import { copyFrames, type Held, headOf, isRunning, rest, statusOf, toStepS } from './held-run.ts';
+import { type HostPorts, type OpenFailure, openFailure, type RunHost } from './host-ports.ts';
 import { paceTargetS, startPace, tickPace } from './pace.ts';
-import { type Failure, NEXT_STEP_SPEED, type Speed } from './protocol.ts';
+import { createPlantWatch } from './plant-watch.ts';
+import type { Failure, Speed } from './protocol.ts';
+import { createMoves } from './run-moves.ts';
 import { type ToWorker, toWorkerSchema } from './to-worker.ts';
 
-/** The recorder keeps one hour; a run ends there rather than forget its own beginning. */
-export const MAX_RUN_S = 3600;
 const NEXT_STEP_MAX_S = 300;
 const TWIN_SLICE_S = 2;
 const TWIN_SLICE_MS = 8;
-/** A reset shorter than the plant could notice is stretched to this. */
-const MIN_PRESS_S = 0.3;
 
 export function createRunHost(ports: HostPorts): RunHost {
   let held: Held | null = null;
   let answered = 0;
+  const moves = createMoves(ports, fail);
 
   function receive(message: unknown): void {
     answered += 1;
@@ -68,25 +55,45 @@ export function createRunHost(ports: HostPorts): RunHost {
         runToNextStep(held);
         break;
       case 'act':
-        act(held, message.action);
+        moves.act(held, message.action);
         break;
       case 'seek':
-        seek(held, message.tS);
+        moves.seek(held, message.tS);
         break;
       case 'live':
-        seek(held, held.head.s);
+        moves.seek(held, held.head.s);
         break;
+      case 'stop at':
+        held.stopsAtEachStep = message.what === 'each step';
+        break;
+      case 'put back':
+        moves.putBack(held);
+        break;
+      case 'meters':
+        held.watch.setMeters(held.run, message.uses);
+        break;
+      case 'desk':
+        held.watch.setDesk(message.entries);
+        break;
+      case 'ask':
+        ask(held, message);
+        return;
     }
     report(held);
   }
 
   function open(message: Extract<ToWorker, { type: 'open' }>): void {
-    const stage = ports.openStage(message.scenario);
+    held = null;
+    const stage = ports.openStage(message.id, message.kind);
     const log = message.log ?? stage.setup.actions;
     const run = ports.createRun({ ...stage.setup, actions: [...log] });
     const facts = stage.facts(run);
-    if (message.untilS !== undefined) run.advanceTo(toStepS(message.untilS));
-    held = {
+    const { setupHash, rewinds } = facts.work;
+    if (message.setupHash !== undefined && message.setupHash !== setupHash) {
+      throw openFailure('exercise changed', message.id);
+    }
+    run.advanceTo(toStepS(message.untilS ?? facts.arriveS));
+    const state: Held = {
       stage,
       facts,
       run,
@@ -96,14 +103,33 @@ export function createRunHost(ports: HostPorts): RunHost {
       speed: 1,
       note: null,
       head: headOf(run),
-      sent: { frames: 0, events: 0 },
+      sent: { frames: run.firstFrame(), events: 0 },
       nextStep: null,
+      stopsAtEachStep: false,
       press: null,
-      twin: ports.createRun(stage.healthySetup),
+      twin: stage.healthyUntilS > 0 ? ports.createRun(stage.healthySetup) : null,
       pending: [],
+      watch: createPlantWatch(ports.bench, rewinds ? null : facts.parts),
+      sentLog: null,
     };
+    held = state;
     ports.post({ type: 'opened', facts });
-    report(held);
+    if (message.hash !== undefined && message.hash !== run.hash()) {
+      fail('work differs', `${run.timeS()} s`);
+    }
+    if (message.log !== undefined) moves.takeFingersOff(state);
+    for (const action of message.pending ?? []) moves.act(state, action);
+    report(state);
+  }
+
+  function ask(state: Held, { ask: number, question }: Extract<ToWorker, { type: 'ask' }>): void {
+    try {
+      const found = answerQuestion(ports, state, question);
+      ports.post({ type: 'answer', ask: number, answer: found });
+    } catch (error) {
+      const why = messageOf(error);
+      ports.post({ type: 'answer', ask: number, answer: { of: 'nothing', why } });
+    }
   }
 
   function play(state: Held, speed: Speed): void {
@@ -111,12 +137,7 @@ export function createRunHost(ports: HostPorts): RunHost {
     state.mode = 'playing';
     state.note = null;
     state.nextStep = null;
-    repace(state);
-  }
-
-  function rest(state: Held): void {
-    state.mode = 'paused';
-    state.nextStep = null;
+    moves.repace(state);
   }
 
   function runToNextStep(state: Held): void {
@@ -126,83 +147,7 @@ export function createRunHost(ports: HostPorts): RunHost {
       fromStep: state.run.status().step,
       untilS: state.run.timeS() + NEXT_STEP_MAX_S,
     };
-    repace(state);
-  }
-
-  function repace(state: Held): void {
-    state.pace = startPace(state.run.timeS(), ports.nowMs(), speedNow(state));
-  }
-
-  /** While a finger is on the reset, time runs as it does for the finger. */
-  function speedNow(state: Held): number {
-    if (state.press !== null && state.press.releaseDueS === null) return 1;
-    return state.mode === 'to next step' ? NEXT_STEP_SPEED : state.speed;
-  }
-
-  function act(state: Held, action: Action): void {
-    if (state.facts.allow !== null && !state.facts.allow.includes(action.type)) {
-      fail('action refused', action.type);
-      return;
-    }
-    if (isPress(action) && !action.pressed && state.press?.button === action.type) {
-      const releaseDueS = toStepS(state.press.pressedS + MIN_PRESS_S);
-      if (state.run.timeS() < releaseDueS) {
-        state.press = { ...state.press, releaseDueS };
-        repace(state);
-        return;
-      }
-    }
-    if (state.run.timeS() < state.head.s) cutLaterPart(state);
-    // What is there at the start of a run belongs to its setup, not to an act.
-    if (state.run.timeS() === 0) advance(state, state.facts.frameS);
-    doNow(state, action);
-    if (isPress(action)) {
-      const pressedS = state.run.timeS();
-      state.press = action.pressed ? { button: action.type, pressedS, releaseDueS: null } : null;
-      repace(state);
-    }
-    state.head = headOf(state.run);
-  }
-
-  function cutLaterPart(state: Held): void {
-    const tS = state.run.timeS();
-    state.log = state.log.filter((entry) => entry.t <= tS);
-    rebuild(state, tS);
-    state.head = headOf(state.run);
-    state.sent = { frames: state.head.frames, events: state.head.events };
-    ports.post({ type: 'cut', frames: state.sent.frames, events: state.sent.events });
-  }
-
-  function seek(state: Held, wantedS: number): void {
-    rest(state);
-    letGo(state);
-    const tS = Math.min(
-      state.head.s,
-      Math.round(wantedS / state.facts.frameS) * state.facts.frameS,
-    );
-    if (tS < state.run.timeS()) rebuild(state, tS);
-    else advance(state, tS);
-  }
-
-  function rebuild(state: Held, tS: number): void {
-    state.pending = [];
-    state.run = ports.createRun({ ...state.stage.setup, actions: [...state.log] });
-    state.run.advanceTo(toStepS(tS));
-  }
-
-  /** A press that the rewind would leave hanging ends where the run was. */
-  function letGo(state: Held): void {
-    if (state.press === null) return;
-    if (state.run.timeS() >= state.head.s) {
-      doNow(state, { type: state.press.button, pressed: false });
-      state.head = headOf(state.run);
-    }
-    state.press = null;
-  }
-
-  function doNow(state: Held, action: Action): void {
-    state.pending.push(state.run.act(action));
-    state.log = state.run.log();
+    moves.repace(state);
   }
 
   function tick(): boolean {
@@ -211,13 +156,14 @@ export function createRunHost(ports: HostPorts): RunHost {
     try {
       const twinRuns = runTwin(state);
       if (!isRunning(state)) return twinRuns;
+      const { endS } = state.stage;
       state.pace = tickPace(state.pace, ports.nowMs());
       const frames = Math.floor(paceTargetS(state.pace) / state.facts.frameS);
-      const targetS = Math.min(MAX_RUN_S, frames * state.facts.frameS);
-      if (targetS <= state.run.timeS() && state.run.timeS() < MAX_RUN_S) return true;
-      if (state.nextStep === null) advance(state, targetS);
-      else advanceToNextStep(state, targetS);
-      if (state.run.timeS() >= MAX_RUN_S) {
+      const targetS = Math.min(endS, frames * state.facts.frameS);
+      if (targetS <= state.run.timeS() && state.run.timeS() < endS) return true;
+      if (state.nextStep === null && !state.stopsAtEachStep) moves.advance(state, targetS);
+      else moves.advanceWatchingSteps(state, targetS);
+      if (state.run.timeS() >= endS) {
         rest(state);
         state.note = 'end of run';
       }
@@ -229,53 +175,25 @@ export function createRunHost(ports: HostPorts): RunHost {
     }
   }
 
-  function advanceToNextStep(state: Held, targetS: number): void {
-    const wait = state.nextStep;
-    if (wait === null) return;
-    while (toStepS(state.run.timeS()) < toStepS(targetS)) {
-      advance(state, state.run.timeS() + state.facts.frameS);
-      if (state.run.status().step !== wait.fromStep) {
-        rest(state);
-        return;
-      }
-      if (state.run.timeS() >= wait.untilS) {
-        rest(state);
-        state.note = 'no step change';
-        return;
-      }
-    }
-  }
-
-  function advance(state: Held, targetS: number): void {
-    const { press } = state;
-    if (press !== null && press.releaseDueS !== null && targetS >= press.releaseDueS) {
-      advancePastHead(state, press.releaseDueS);
-      doNow(state, { type: press.button, pressed: false });
-      state.press = null;
-      repace(state);
-    }
-    advancePastHead(state, targetS);
-  }
-
-  function advancePastHead(state: Held, targetS: number): void {
-    const { run, head } = state;
-    if (toStepS(targetS) > toStepS(run.timeS())) state.pending = [];
-    if (toStepS(run.timeS()) < toStepS(head.s) && toStepS(targetS) >= toStepS(head.s)) {
-      run.advanceTo(toStepS(head.s));
-      if (run.hash() !== head.hash) fail('replay differs', `${head.s} s`);
-    }
-    if (toStepS(targetS) > toStepS(run.timeS())) run.advanceTo(toStepS(targetS));
-    if (toStepS(run.timeS()) >= toStepS(head.s)) state.head = headOf(run);
-  }
-
   function report(state: Held): void {
     const { run, sent, head } = state;
+    if (state.sentLog !== state.log) {
+      state.sentLog = state.log;
+      ports.post({ type: 'log', log: [...state.log], headS: head.s, hash: head.hash });
+    }
     const frames = copyFrames(run, sent.frames, head.frames, state.facts.channels.length);
     const atHead = toStepS(run.timeS()) >= toStepS(head.s);
     const events = atHead ? run.events().slice(sent.events) : [];
     const pending = state.pending.map(
       (action) => ({ t: action.t, type: 'action', action }) as const,
     );
+    const plant = state.watch.tell({
+      run,
+      log: state.log,
+      headS: head.s,
+      nowMs: ports.nowMs(),
+      running: isRunning(state),
+    });
     ports.post(
       {
         type: 'batch',
@@ -284,6 +202,7 @@ export function createRunHost(ports: HostPorts): RunHost {
         firstEvent: sent.events,
         events: [...events, ...pending],
         status: { answered, ...statusOf(state) },
+        ...(plant === null ? {} : { plant }),
       },
       [frames.buffer],
     );
@@ -313,9 +232,13 @@ export function createRunHost(ports: HostPorts): RunHost {
   function stop(error: unknown): void {
     const cause = error instanceof Error ? (error.cause as OpenFailure | undefined) : undefined;
     if (cause?.failure !== undefined) fail(cause.failure, cause.detail);
-    else fail('simulation stopped', error instanceof Error ? error.message : String(error));
+    else fail('simulation stopped', messageOf(error));
     if (held !== null) rest(held);
   }
 
   return { receive, tick };
+}
+
+function messageOf(error: unknown): string {
+  return error instanceof Error ? error.message : String(error);
 }

@@ -1,8 +1,17 @@
-import type { Action } from '../../engine/index.ts';
+import type { DeskEntry } from '../../../machines/job/index.ts';
+import type {
+  Action,
+  Heard,
+  LookReading,
+  LookWhat,
+  Setting,
+  TimedAction,
+} from '../../engine/index.ts';
 import type { FrameHistory } from './frame-history.ts';
 import type { Facts, Failure, HistoryEvent, Speed, Status } from './protocol.ts';
 import type { Store } from './store.ts';
-import type { ToWorker } from './to-worker.ts';
+import type { Opening, ToWorker } from './to-worker.ts';
+import type { BenchState, Meter, MinutesUsed, Proof, ToolUse, Verdict } from './work-protocol.ts';
 
 export interface Moment {
   readonly previous: Float64Array;
@@ -32,6 +41,31 @@ export interface SessionState {
   readonly revision: number;
 }
 
+/** How a run is opened: new, or as the saved work left it. */
+export interface SessionOpening extends Opening {
+  /** Runs at once when it is open; so it does unless told otherwise. */
+  readonly play?: boolean;
+}
+
+/** What the hands, the tools and the clock of the visit have come to. */
+export interface AtThePlantState {
+  readonly bench: BenchState | null;
+  readonly settings: readonly Setting[];
+  readonly meters: readonly Meter[];
+  /** Counted in jobs and drills only. */
+  readonly minutes: MinutesUsed | null;
+}
+
+/** Enough to bring the run back: what was done, and how far it had come. */
+export interface SavedRun {
+  readonly log: readonly TimedAction[];
+  /** Done, but not yet in the log. */
+  readonly pending: readonly Action[];
+  readonly headS: number;
+  /** Of the run at `headS`; null while something is pending. */
+  readonly hash: string | null;
+}
+
 export interface Session {
   readonly store: Store<SessionState>;
   /** Filled once the run is open. */
@@ -44,6 +78,32 @@ export interface Session {
   pause(): void;
   nextStep(): void;
   act(action: Action): void;
+  /** The same; in a job it is always done at the head, and ends a look back. */
+  perform(action: Action): void;
+  readonly atThePlant: Store<AtThePlantState>;
+  /** Where the run has come to, s: the time of what is put on paper now. */
+  headS(): number;
+  /** Which tools are connected; one that stays keeps its state. */
+  setMeters(uses: readonly ToolUse[]): void;
+  meterUses(): readonly ToolUse[];
+  /** Connects one more tool and lets it count as a check; again at the same place changes nothing. */
+  connect(use: ToolUse): void;
+  disconnect(use: ToolUse): void;
+  look(what: LookWhat): Promise<LookReading | null>;
+  listen(): Promise<readonly Heard[]>;
+  /** Gas in the room air, share of its lower explosive limit. */
+  smell(): Promise<number>;
+  /** Tells the worker what is on paper, for the minutes. */
+  setDesk(desk: readonly DeskEntry[]): void;
+  proof(desk: readonly DeskEntry[]): Promise<Proof>;
+  /** Only at the debrief: says what was wrong. */
+  judge(desk: readonly DeskEntry[]): Promise<Verdict>;
+  /** While it is on, a run that plays stops on entering each step. */
+  stopAt(what: 'each step' | null): void;
+  /** Back to just before the last fault put in by hand; paused. */
+  putBack(): void;
+  /** Called at once with what is there, whenever something was done, and as time goes by. */
+  onLog(listener: (saved: SavedRun) => void): () => void;
   /** While a finger drags: shows the moment, leaves the run alone until `settle`. */
   scrub(tS: number): void;
   settle(): void;

@@ -2,6 +2,7 @@
  * The page's end of a run: keeps what the worker sent, decides which moment is shown,
  * and hands that moment to the drawing each frame without passing through React.
  */
+import type { Action } from '../../engine/index.ts';
 import {
   createFrameHistory,
   cutFrames,
@@ -18,7 +19,15 @@ import {
   type ToPage,
   toPageSchema,
 } from './protocol.ts';
-import type { MomentListener, Session, SessionState, WorkerLike } from './session-types.ts';
+import { createSavedRun } from './saved-run.ts';
+import { createPlantSide } from './session-plant.ts';
+import type {
+  MomentListener,
+  Session,
+  SessionOpening,
+  SessionState,
+  WorkerLike,
+} from './session-types.ts';
 import { advanceShownS } from './shown-clock.ts';
 import { createStore } from './store.ts';
 import type { ToWorker } from './to-worker.ts';
@@ -29,7 +38,10 @@ const AT_ONCE_MS = 60;
 /** Less than a frame apart is the same moment. */
 const SAME_S = 0.05;
 
-export function createSession(worker: WorkerLike, scenario: string): Session {
+/** @param what a scenario to watch, by its name, or how an exercise is to be opened */
+export function createSession(worker: WorkerLike, what: string | SessionOpening): Session {
+  const { play: playsAtOnce = true, ...opening } =
+    typeof what === 'string' ? ({ kind: 'watch', id: what } as SessionOpening) : what;
   const store = createStore<SessionState>({
     phase: 'opening',
     facts: null,
@@ -59,6 +71,9 @@ export function createSession(worker: WorkerLike, scenario: string): Session {
   let aim: Partial<Pick<Status, 'mode' | 'timeS'>> | null = null;
   let lookedBack = false;
 
+  const saved = createSavedRun();
+  const plant = createPlantSide({ send, perform, facts: () => store.read().facts });
+
   function send(message: ToWorker): void {
     sent += 1;
     worker.postMessage(message);
@@ -81,7 +96,7 @@ export function createSession(worker: WorkerLike, scenario: string): Session {
           message.facts.channels.findIndex((channel) => channel.id === id),
         );
         store.write({ phase: 'open', facts: message.facts, failure: null });
-        send({ type: 'play', speed: 1 });
+        if (playsAtOnce) send({ type: 'play', speed: 1 });
         break;
       case 'batch':
         if (history !== null) takeBatch(history, message);
@@ -102,6 +117,12 @@ export function createSession(worker: WorkerLike, scenario: string): Session {
         expected = framesOf(message.frames, history.width);
         store.write({ revision: store.read().revision + 1 });
         break;
+      case 'log':
+        saved.takeLog(message);
+        break;
+      case 'answer':
+        plant.takeAnswer(message.ask, message.answer);
+        break;
       case 'failed':
         failWith(message.failure, message.detail);
         break;
@@ -114,6 +135,8 @@ export function createSession(worker: WorkerLike, scenario: string): Session {
     if (batch.events.length > 0 || events.length > batch.firstEvent) {
       store.write({ events: [...events.slice(0, batch.firstEvent), ...batch.events] });
     }
+    if (batch.plant !== undefined) plant.takeNews(batch.plant);
+    saved.takeStatus(batch.status);
     // Posted before the worker knew where the page wants to be: true, but no longer to the point.
     if (batch.status.answered < awaited) return;
     lastStatus = batch.status;
@@ -180,15 +203,46 @@ export function createSession(worker: WorkerLike, scenario: string): Session {
     return history === null ? null : frameAt(history, frameIndexAt(history, shownS));
   }
 
+  /** Whether the run itself goes back when someone looks back. */
+  function rewinds(): boolean {
+    return store.read().facts?.work.rewinds ?? true;
+  }
+
   function settle(): void {
-    if (scrubS === null) return;
+    // At work the plant stays where it is: only the record is looked at, until it is left.
+    if (scrubS === null || !rewinds()) return;
     send({ type: 'seek', tS: scrubS });
     awaited = sent;
     aim = { mode: 'paused', timeS: scrubS };
     scrubS = null;
   }
 
-  send({ type: 'open', scenario });
+  /** At work a look back ends before anything is done or let run. */
+  function leaveTheRecord(): void {
+    if (scrubS !== null && !rewinds()) backToLive();
+    else settle();
+  }
+
+  function backToLive(): void {
+    scrubS = null;
+    send({ type: 'live' });
+    awaited = sent;
+    if (lastStatus !== null) {
+      aim = { mode: 'paused', timeS: lastStatus.headS };
+      shownS = lastStatus.headS;
+      dirty = true;
+    }
+    if (resumeAfterLook) send({ type: 'play', speed: lastStatus?.speed ?? 1 });
+    resumeAfterLook = false;
+  }
+
+  function perform(action: Action): void {
+    leaveTheRecord();
+    send({ type: 'act', action });
+    saved.await(action, sent);
+  }
+
+  send({ type: 'open', ...opening });
 
   return {
     store,
@@ -196,18 +250,25 @@ export function createSession(worker: WorkerLike, scenario: string): Session {
     expectedFrames: () => expected,
     shownFrame,
     play(speed) {
-      settle();
+      leaveTheRecord();
       send({ type: 'play', speed: speed ?? lastStatus?.speed ?? 1 });
     },
     pause: () => send({ type: 'pause' }),
     nextStep() {
-      settle();
+      leaveTheRecord();
       send({ type: 'next step' });
     },
-    act(action) {
-      settle();
-      send({ type: 'act', action });
+    act: perform,
+    perform,
+    ...plant.acts,
+    headS: () => lastStatus?.headS ?? store.read().facts?.arriveS ?? 0,
+    stopAt: (what) => send({ type: 'stop at', what }),
+    putBack() {
+      scrubS = null;
+      send({ type: 'put back' });
+      awaited = sent;
     },
+    onLog: saved.listen,
     scrub(tS) {
       if (history === null || lastStatus === null) return;
       const mode = aim?.mode ?? lastStatus.mode;
@@ -222,18 +283,7 @@ export function createSession(worker: WorkerLike, scenario: string): Session {
       dirty = true;
     },
     settle,
-    backToLive() {
-      scrubS = null;
-      send({ type: 'live' });
-      awaited = sent;
-      if (lastStatus !== null) {
-        aim = { mode: 'paused', timeS: lastStatus.headS };
-        shownS = lastStatus.headS;
-        dirty = true;
-      }
-      if (resumeAfterLook) send({ type: 'play', speed: lastStatus?.speed ?? 1 });
-      resumeAfterLook = false;
-    },
+    backToLive,
     dismissFailure: () => store.write({ failure: null }),
     onMoment(listener) {
       listeners.add(listener);
@@ -248,6 +298,7 @@ export function createSession(worker: WorkerLike, scenario: string): Session {
       send({ type: 'dispose' });
       worker.terminate();
       listeners.clear();
+      plant.close();
     },
   };
 }

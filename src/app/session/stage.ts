@@ -1,37 +1,102 @@
 import { COMMANDS, describeStep, INPUTS, STEPS, TARGETS } from '../../../machines/burner/index.ts';
-import { faultsFor, inputReadings, type Run, type RunSetup } from '../../engine/index.ts';
-import { type LearnerLibrary, setupOf } from '../../scenario/index.ts';
+import { ASK_TOPICS } from '../../../machines/job/index.ts';
+import {
+  ACTION_TABLES,
+  faultsFor,
+  inputReadings,
+  type Run,
+  type RunSetup,
+} from '../../engine/index.ts';
+import { addText, createHash, digest } from '../../numeric/index.ts';
+import { type ExerciseKind, jobSetup, type LearnerLibrary, setupOf } from '../../scenario/index.ts';
+import { benchPort } from './bench-port.ts';
 import { openFailure, type Stage } from './host-ports.ts';
 import { partsOf } from './plant-parts.ts';
 import type { Facts } from './protocol.ts';
 import { stepFacts } from './step-facts.ts';
 import { wiringFacts } from './wiring-facts.ts';
+import type { WorkKind } from './work-protocol.ts';
 
 /** A healthy start that has not reached modulation by then will not be waited for. */
 const HEALTHY_UNTIL_S = 420;
 
-/** What a scenario of the library sets up, with all that the page needs to explain it. */
-export function openStage(library: LearnerLibrary, scenarioId: string): Stage {
-  const scenario = library.scenarios.find(({ id }) => id === scenarioId);
-  if (scenario === undefined) throw openFailure('unknown scenario', scenarioId);
-  const setup = setupOf(library, scenarioId);
-  if (setup === null) throw openFailure('scenario does not load', scenarioId);
+/** The recorder keeps one hour; a run that can be rewound ends there rather than forget its own beginning. */
+export const MAX_RUN_S = 3600;
+/** A visit is longer than its record: what was earlier than an hour ago can no longer be looked at. */
+const MAX_VISIT_S = 8 * 3600;
+
+/** What a scenario or an exercise of the library sets up, with all that the page needs to explain it. */
+export function openStage(library: LearnerLibrary, id: string, kind: WorkKind = 'watch'): Stage {
+  return kind === 'watch' ? stageOfStart(library, id) : stageOfExercise(library, kind, id);
+}
+
+function stageOfStart(library: LearnerLibrary, id: string): Stage {
+  const scenario = library.scenarios.find((one) => one.id === id);
+  if (scenario === undefined) throw openFailure('unknown scenario', id);
+  const setup = setupOf(library, id);
+  if (setup === null) throw openFailure('scenario does not load', id);
+  const { title, summary, caution, allow, until } = scenario;
+  return stageOf(setup, {
+    kind: 'watch',
+    card: { id, title, summary, caution: caution ?? null },
+    allow: [...allow],
+    arriveS: 0,
+    endS: MAX_RUN_S,
+    healthyUntilS: Math.min(until, HEALTHY_UNTIL_S),
+  });
+}
+
+function stageOfExercise(library: LearnerLibrary, kind: ExerciseKind, id: string): Stage {
+  const all = { job: library.jobs, drill: library.drills, lesson: library.lessons }[kind];
+  const exercise = all.find((one) => one.id === id);
+  if (exercise === undefined) throw openFailure('unknown scenario', id);
+  const found = jobSetup(library, kind, id);
+  if (found === null) throw openFailure('scenario does not load', id);
+  const { arriveAt, ...setup } = found;
+  const isLesson = kind === 'lesson';
+  return stageOf(setup, {
+    kind,
+    card: { id, title: exercise.title, summary: '', caution: exercise.caution ?? null },
+    allow: isLesson ? null : ACTS_ON_A_VISIT,
+    arriveS: arriveAt,
+    endS: isLesson ? MAX_RUN_S : MAX_VISIT_S,
+    // On a visit nobody lays the expected run beside what happens.
+    healthyUntilS: isLesson ? HEALTHY_UNTIL_S : 0,
+  });
+}
+
+/** On a visit faults come and go by what hands do, not by name. */
+const ACTS_ON_A_VISIT = Object.keys(ACTION_TABLES).filter(
+  (type) => type !== 'insert-fault' && type !== 'clear-fault',
+);
+
+interface Frame {
+  readonly kind: WorkKind;
+  readonly card: Omit<Facts['scenario'], 'plant'>;
+  readonly allow: string[] | null;
+  readonly arriveS: number;
+  readonly endS: number;
+  readonly healthyUntilS: number;
+}
+
+function stageOf(setup: RunSetup, frame: Frame): Stage {
+  const { healthyUntilS, endS } = frame;
+  const healthySetup = healthy(setup);
   return {
     setup,
-    healthySetup: healthy(setup),
-    healthyUntilS: Math.min(scenario.until, HEALTHY_UNTIL_S),
-    facts: (run) => factsOf(setup, run, scenario),
+    healthySetup,
+    healthyUntilS,
+    endS,
+    facts: (run) => factsOf(setup, run, frame),
   };
 }
 
-type Scenario = LearnerLibrary['scenarios'][number];
-
-function factsOf(setup: RunSetup, run: Run, scenario: Scenario): Facts {
+function factsOf(setup: RunSetup, run: Run, frame: Frame): Facts {
   const { plant, profile } = setup;
-  const { id, title, summary, caution } = scenario;
+  const { kind, card, allow, arriveS } = frame;
   const parts = partsOf(plant);
   return {
-    scenario: { id, title, summary, caution: caution ?? null, plant: plant.id },
+    scenario: { ...card, plant: plant.id },
     plantTitle: plant.title,
     channels: run.channels.map((channel, place) =>
       parts.hasChannel(channel.id) ? { ...channel } : absentChannel(place),
@@ -63,7 +128,17 @@ function factsOf(setup: RunSetup, run: Run, scenario: Scenario): Facts {
       .filter(({ kind }) => kind === 'cock')
       .map((cock) => ({ id: cock.id, channel: `gas.${cock.id}.opening` })),
     wiring: wiringFacts(plant),
-    allow: [...scenario.allow],
+    allow,
+    work: { kind, rewinds: rewinds(kind), allow, seed: setup.seed, setupHash: hashOf(setup) },
+    arriveS,
+    parts: run.parts().map((part) => ({ ...part, ways: [...part.ways] })),
+    settings: [...run.settings()],
+    sheet: rewinds(kind) ? [] : [...benchPort.sheet(healthy(setup))],
+    lookPlaces: [...run.lookPlaces()],
+    tools: [...benchPort.tools],
+    testPoints: [...benchPort.testPoints(plant)],
+    panel: [...benchPort.panelChannels],
+    topics: kind === 'job' ? [...ASK_TOPICS] : [],
   };
 }
 
@@ -78,4 +153,15 @@ function healthy(setup: RunSetup): RunSetup {
     faults: [],
     actions: setup.actions.filter(({ type }) => type !== 'insert-fault' && type !== 'clear-fault'),
   };
+}
+
+/** A plant at work cannot be taken back; one that is shown can. */
+function rewinds(kind: WorkKind): boolean {
+  return kind === 'watch' || kind === 'lesson';
+}
+
+function hashOf(setup: RunSetup): string {
+  const hash = createHash();
+  addText(hash, JSON.stringify(setup));
+  return digest(hash);
 }

@@ -1,6 +1,7 @@
 /** The worker: a run host, a clock for it, and the shipped library to open scenarios from. */
 import library from 'virtual:library';
 import { createRun } from '../../engine/index.ts';
+import { benchPort } from './bench-port.ts';
 import { createRunHost } from './run-host.ts';
 import { openStage } from './stage.ts';
 
@@ -10,8 +11,9 @@ const TICK_MS = 25;
 const host = createRunHost({
   nowMs: () => performance.now(),
   post: (message, transfer = []) => self.postMessage(message, { transfer }),
-  openStage: (scenario) => openStage(library, scenario),
+  openStage: (id, kind) => openStage(library, id, kind),
   createRun: (setup) => createRun(setup),
+  bench: benchPort,
 });
 
 let timer: ReturnType<typeof setTimeout> | null = null;

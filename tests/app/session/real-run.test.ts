@@ -1,48 +1,11 @@
 /** The host over the real engine and the shipped scenarios: what a learner does is a run that replays. */
 import library from 'virtual:library';
 import { describe, expect, it } from 'vitest';
-import {
-  factsSchema,
-  type HistoryEvent,
-  type Status,
-  type ToPage,
-} from '../../../src/app/session/protocol.ts';
-import { createRunHost } from '../../../src/app/session/run-host.ts';
-import { openStage } from '../../../src/app/session/stage.ts';
-import type { ToWorker } from '../../../src/app/session/to-worker.ts';
-import { type Action, createRun } from '../../../src/engine/index.ts';
+import { factsSchema } from '../../../src/app/session/protocol.ts';
+import type { Action } from '../../../src/engine/index.ts';
+import { openHost } from './real-host.ts';
 
-function open(scenario: string) {
-  let clockMs = 0;
-  const posted: ToPage[] = [];
-  const host = createRunHost({
-    nowMs: () => clockMs,
-    post: (message) => posted.push(message),
-    openStage: (id) => openStage(library, id),
-    createRun,
-  });
-  const tell = (...messages: ToWorker[]) => {
-    for (const message of messages) host.receive(message);
-  };
-  const live = (realS: number) => {
-    for (let i = 0; i < realS * 40; i += 1) {
-      clockMs += 25;
-      host.tick();
-    }
-  };
-  const of = <T extends ToPage['type']>(type: T) =>
-    posted.filter((message) => message.type === type) as Extract<ToPage, { type: T }>[];
-  const status = (): Status => of('batch').at(-1)?.status as Status;
-  const events = (): HistoryEvent[] => {
-    const kept: HistoryEvent[] = [];
-    for (const batch of of('batch')) {
-      kept.splice(batch.firstEvent, Number.POSITIVE_INFINITY, ...batch.events);
-    }
-    return kept;
-  };
-  tell({ type: 'open', scenario });
-  return { tell, live, of, status, events };
-}
+const open = (id: string) => openHost({ kind: 'watch', id });
 
 /** Rewinds to the start and comes back: the host itself compares the hashes. */
 function expectSameAgain(run: ReturnType<typeof open>): void {

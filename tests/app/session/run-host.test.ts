@@ -1,7 +1,8 @@
 import { beforeEach, describe, expect, it } from 'vitest';
 import { openFailure, type RunHost } from '../../../src/app/session/host-ports.ts';
 import type { HistoryEvent, Status, ToPage } from '../../../src/app/session/protocol.ts';
-import { createRunHost, MAX_RUN_S } from '../../../src/app/session/run-host.ts';
+import { createRunHost } from '../../../src/app/session/run-host.ts';
+import { MAX_RUN_S } from '../../../src/app/session/stage.ts';
 import type { ToWorker } from '../../../src/app/session/to-worker.ts';
 import { type Bench, createBench } from './toy-run.ts';
 
@@ -41,7 +42,7 @@ function events(): HistoryEvent[] {
 beforeEach(() => {
   bench = createBench();
   host = createRunHost(bench.ports);
-  tell({ type: 'open', scenario: 'toy' });
+  tell({ type: 'open', kind: 'watch', id: 'toy' });
   host.tick();
 });
 
@@ -189,7 +190,7 @@ describe('run host', () => {
     bench.ports.openStage = () => {
       throw openFailure('unknown scenario', 'nowhere');
     };
-    tell({ type: 'open', scenario: 'nowhere' });
+    tell({ type: 'open', kind: 'watch', id: 'nowhere' });
     expect(posted('failed')).toEqual([
       { type: 'failed', failure: 'unknown scenario', detail: 'nowhere' },
     ]);

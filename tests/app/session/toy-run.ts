@@ -1,7 +1,9 @@
 /** A run small enough to see through: one channel counts the time reset was in, the hash is the whole story. */
 
+import type { BenchPort, WorkDone } from '../../../src/app/session/bench-port.ts';
 import type { HostPorts } from '../../../src/app/session/host-ports.ts';
 import type { Facts, ToPage } from '../../../src/app/session/protocol.ts';
+import type { Message, WorkKind } from '../../../src/app/session/work-protocol.ts';
 import type { Action, Run, RunEvent, RunSetup, TimedAction } from '../../../src/engine/index.ts';
 
 export const TOY_STEPS = ['standby', 'purge', 'modulation'] as const;
@@ -16,12 +18,16 @@ export function createToyRun(setup: RunSetup): Run {
   let taken = 0;
   let pressed = 0;
   let story = 1;
+  let supplyOn = true;
+  const locks = new Set<string>();
   function take(): void {
     for (; taken < log.length && (log[taken]?.t ?? 0) <= step / 100 + 1e-9; taken += 1) {
       const action = log[taken];
       if (action === undefined) return;
       events.push({ t: step / 100, type: 'action', action });
       if (action.type === 'reset') pressed = action.pressed ? 1 : 0;
+      if (action.type === 'supply') supplyOn = action.on;
+      if (action.type === 'lock' && action.on) locks.add(action.point);
     }
   }
   return {
@@ -49,7 +55,8 @@ export function createToyRun(setup: RunSetup): Run {
     },
     act(action: Action) {
       const timed = { t: step / 100, ...action } as TimedAction;
-      log.splice(taken, 0, timed);
+      const later = log.findIndex(({ t }, i) => i >= taken && t > timed.t);
+      log.splice(later < 0 ? log.length : later, 0, timed);
       return timed;
     },
     log: () => [...log],
@@ -60,6 +67,21 @@ export function createToyRun(setup: RunSetup): Run {
     meter: () => {
       throw new Error('the toy has no wires');
     },
+    parts: () => [],
+    settings: () => [],
+    bench: () => ({
+      locks: [...locks],
+      jumpers: [],
+      strokes: [],
+      opened: [],
+      supplyOn,
+      cocks: [],
+    }),
+    lookPlaces: () => ['fuses'],
+    look: (what) =>
+      what === 'fuses' ? { what, values: {}, words: [], needsOpening: false } : null,
+    listen: () => [{ what: 'fan', loudness: 0.5 }],
+    smell: () => 0.25,
     frame: (k) => frames[k] as Float64Array,
     hash: () => `${step}:${story}`,
     status: () => ({
@@ -72,7 +94,7 @@ export function createToyRun(setup: RunSetup): Run {
   };
 }
 
-export function toyFacts(run: Run): Facts {
+export function toyFacts(run: Run, kind: WorkKind = 'watch', arriveS = 0): Facts {
   return {
     scenario: { id: 'toy', title: 'Toy', summary: '', caution: null, plant: 'toy' },
     plantTitle: 'Toy',
@@ -90,8 +112,56 @@ export function toyFacts(run: Run): Facts {
     faults: [],
     cocks: [],
     allow: null,
+    work: {
+      kind,
+      rewinds: kind === 'watch' || kind === 'lesson',
+      allow: null,
+      seed: 1,
+      setupHash: 'toy',
+    },
+    arriveS,
+    parts: [],
+    settings: [],
+    sheet: [],
+    lookPlaces: ['fuses'],
+    tools: [],
+    testPoints: [],
+    panel: [],
+    topics: [],
   };
 }
+
+const said = (code: string): Message => ({ code });
+
+/** A bench small enough to see through: a meter counts how often it was read, minutes are acts and notes. */
+export const TOY_BENCH: BenchPort = {
+  tools: [],
+  panelChannels: [],
+  testPoints: () => [],
+  checkUse: (_plant, { place }) =>
+    place === 'nowhere' ? { found: said('found'), mend: said('mend') } : null,
+  connectTool: (_use, tS) => {
+    let reads = 0;
+    return (run) => {
+      reads += 1;
+      return {
+        value: run.timeS() - tS,
+        kind: null,
+        unit: 's',
+        shown: String(reads),
+        flags: [],
+        steady: true,
+      };
+    };
+  },
+  minutes: ({ log, desk }: WorkDone) => ({ total: log.length + desk.length, lines: [] }),
+  proof: ({ untilS }: WorkDone) => ({ items: [], proved: untilS > 20 }),
+  judge: ({ untilS }: WorkDone) => ({
+    conduct: [],
+    proof: { items: [], proved: untilS > 20 },
+  }),
+  sheet: () => [],
+};
 
 export interface Bench {
   readonly ports: HostPorts;
@@ -99,7 +169,8 @@ export interface Bench {
   clockMs: number;
 }
 
-export function createBench(actions: readonly TimedAction[] = []): Bench {
+/** @param arriveS when the learner comes, where it is no watch */
+export function createBench(actions: readonly TimedAction[] = [], arriveS = 0): Bench {
   const setup = { actions, faults: [], load: [], seed: 1 } as unknown as RunSetup;
   const bench: Bench = {
     posted: [],
@@ -107,13 +178,15 @@ export function createBench(actions: readonly TimedAction[] = []): Bench {
     ports: {
       nowMs: () => bench.clockMs,
       post: (message) => bench.posted.push(message),
-      openStage: () => ({
+      openStage: (_id, kind) => ({
         setup,
         healthySetup: setup,
         healthyUntilS: 5,
-        facts: toyFacts,
+        endS: 3600,
+        facts: (run) => toyFacts(run, kind, arriveS),
       }),
       createRun: createToyRun,
+      bench: { ...TOY_BENCH },
     },
   };
   return bench;

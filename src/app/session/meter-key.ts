@@ -1,0 +1,6 @@
+import type { ToolUse } from './work-protocol.ts';
+
+/** The same tool at the same place, set the same way, is one connected tool. */
+export function keyOf({ tool, place, other, range }: ToolUse): string {
+  return JSON.stringify([tool, place, other ?? '', range ?? '']);
+}
