@@ -11,7 +11,7 @@ export default defineConfig({
     exclude: ['tests/browser/**'],
     environment: 'node',
     env: { TZ: 'UTC' },
-    setupFiles: ['tests/house/silent-console.ts'],
+    setupFiles: ['tests/house/silent-console.ts', 'tests/house/all-messages.ts'],
     restoreMocks: true,
     // A hung test must end; a slow machine must not fail one.
     testTimeout: 30_000,

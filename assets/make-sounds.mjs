@@ -157,6 +157,35 @@ function alarm() {
   );
 }
 
+/** A belt that slips: a strained tone with its overtones, wavering as the pulley turns. */
+function squeal() {
+  const length = samples(0.6).length;
+  const waver = tone(length, 11);
+  const parts = [1180, 2360, 3540, 1310].map((hz, i) => tone(length, hz, i * 0.9));
+  const rasp = level(highPass(lowPass(noise(0.6, 97), 5200), 1800), 1);
+  const sung = mix([parts[0], 0.7], [parts[1], 0.35], [parts[2], 0.18], [parts[3], 0.25]);
+  return level(
+    sung.map((value, i) => (value + 0.4 * rasp[i]) * (0.72 + 0.28 * waver[i])),
+    0.5,
+  );
+}
+
+/** A regulator that hunts: its rush swells and sinks, with a hum that goes along. */
+function hunting() {
+  const rush = level(highPass(lowPass(noise(1, 101), 3400), 500), 1);
+  const hum = tone(rush.length, 92);
+  const swell = tone(rush.length, 2, -1.2);
+  return level(
+    rush.map((value, i) => (0.6 * value + 0.5 * hum[i]) * (0.5 + 0.5 * swell[i])),
+    0.6,
+  );
+}
+
+/** Gas out of a small opening into the room: a high, even hiss. */
+function hiss() {
+  return level(highPass(lowPass(noise(0.7, 103), 9500), 4200), 0.5);
+}
+
 /** RIFF WAVE, one channel, 16-bit PCM. */
 function wav(signal) {
   const data = Buffer.alloc(44 + signal.length * 2);
@@ -179,7 +208,7 @@ function wav(signal) {
 }
 
 mkdirSync(out, { recursive: true });
-const sounds = { fan, gas, flame, spark, valve, light, alarm };
+const sounds = { fan, gas, flame, spark, valve, light, alarm, squeal, hunting, hiss };
 let bytes = 0;
 for (const [name, make] of Object.entries(sounds)) {
   const file = wav(make());

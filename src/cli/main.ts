@@ -1,5 +1,5 @@
 import { fileURLToPath } from 'node:url';
-import { runCommand } from './commands/index.ts';
+import { runCommand, runLongCommand } from './commands/index.ts';
 
 const ROOT = fileURLToPath(new URL('../../', import.meta.url));
 
@@ -9,7 +9,9 @@ process.stdout.on('error', (error: NodeJS.ErrnoException) => {
   process.exit(0);
 });
 
-const { exit, stdout, stderr } = runCommand(process.argv.slice(2), ROOT);
+const words = process.argv.slice(2);
+const long = runLongCommand(words, ROOT, (line) => process.stderr.write(`${line}\n`));
+const { exit, stdout, stderr } = await (long ?? runCommand(words, ROOT));
 process.exitCode = exit;
 if (stdout !== '') process.stdout.write(stdout);
 if (stderr !== '') process.stderr.write(stderr);

@@ -1,6 +1,6 @@
-import AxeBuilder from '@axe-core/playwright';
 import type { Page } from '@playwright/test';
-import { expect, test } from './fixtures.ts';
+import { expectContrast, expectNothingSerious } from './axe.ts';
+import { test } from './fixtures.ts';
 import { expectOpen, runTo } from './run-marks.ts';
 
 const FRONT = ['/', '/#/practise', '/#/teach', '/#/quiz'];
@@ -59,21 +59,4 @@ async function throughWorkingPage(
   await check(page, '.working');
   await page.getByRole('button', { name: 'Help and keyboard' }).click();
   await check(page, 'body');
-}
-
-async function expectNothingSerious(page: Page, part: Part): Promise<void> {
-  const tags = ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice'];
-  await expectClean(new AxeBuilder({ page }).withTags(tags).include(part));
-}
-
-async function expectContrast(page: Page, part: Part): Promise<void> {
-  await expectClean(new AxeBuilder({ page }).withRules(['color-contrast']).include(part));
-}
-
-async function expectClean(builder: AxeBuilder): Promise<void> {
-  const { violations } = await builder.analyze();
-  const serious = violations
-    .filter(({ impact }) => impact === 'serious' || impact === 'critical')
-    .map(({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html).join(' ')}`);
-  expect(serious).toEqual([]);
 }

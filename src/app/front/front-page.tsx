@@ -13,7 +13,7 @@ export function FrontPage() {
           <BladeDrawing />
           <h2>{say('app.practise.title')}</h2>
           <p>{say('app.practise.door')}</p>
-          <span className="door-go">{say('app.watch.title')} →</span>
+          <span className="door-go">{say('app.practise.go')} →</span>
         </a>
         <a className="door" href="#/teach">
           <ChartDrawing />

@@ -59,5 +59,24 @@ function actionText(action: Extract<HistoryEvent, { type: 'action' }>['action'])
       return say('app.act.fault-in', { fault: action.fault });
     case 'clear-fault':
       return say('app.act.fault-out', { fault: action.fault });
+    case 'lock':
+      return say(action.on ? 'app.act.lock-on' : 'app.act.lock-off', { point: action.point });
+    case 'repair':
+      return say('app.act.repair', { way: action.way, part: action.part });
+    case 'adjust':
+      return say('app.act.adjust', { part: action.part, setting: action.setting });
+    case 'jumper':
+      return say(action.on ? 'app.act.jumper-on' : 'app.act.jumper-off', {
+        from: action.from,
+        to: action.to,
+      });
+    case 'stroke':
+      return action.deg < 0
+        ? say('app.act.stroke-let-go', { servo: action.servo })
+        : say('app.act.stroke', { servo: action.servo, deg: Math.round(action.deg) });
+    case 'check':
+      return say('app.act.check', {
+        what: [action.what, action.place, action.other].filter((each) => each !== '').join(', '),
+      });
   }
 }

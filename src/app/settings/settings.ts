@@ -6,12 +6,20 @@ export interface Settings {
   readonly theme: ThemeChoice;
   readonly units: UnitSystem;
   readonly sound: boolean;
+  /** Which standard's symbols the ladder is drawn with. */
+  readonly symbols: 'IEC' | 'NA';
   /** Single-key shortcuts; some people's hands or tools press keys they do not mean. */
   readonly shortcuts: boolean;
 }
 
 const KEY = 'flamewright.settings';
-const DEFAULTS: Settings = { theme: 'system', units: 'SI', sound: true, shortcuts: true };
+const DEFAULTS: Settings = {
+  theme: 'system',
+  units: 'SI',
+  sound: true,
+  symbols: 'IEC',
+  shortcuts: true,
+};
 
 export const settings = createStore<Settings>(load());
 settings.subscribe(() => save(settings.read()));
@@ -24,6 +32,7 @@ export function parseSettings(text: string | null): Settings {
       theme: kept.theme === 'light' || kept.theme === 'dark' ? kept.theme : DEFAULTS.theme,
       units: kept.units === 'US' ? 'US' : DEFAULTS.units,
       sound: flagOr(kept.sound, DEFAULTS.sound),
+      symbols: kept.symbols === 'NA' ? 'NA' : DEFAULTS.symbols,
       shortcuts: flagOr(kept.shortcuts, DEFAULTS.shortcuts),
     };
   } catch {

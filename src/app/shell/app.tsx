@@ -1,5 +1,5 @@
-import { lazy, Suspense, useEffect } from 'react';
-import { say } from '../../i18n/index.ts';
+import { type ComponentType, lazy, Suspense, useEffect } from 'react';
+import { loadMessages, type MessagePart, say } from '../../i18n/index.ts';
 import { FrontPage } from '../front/front-page.tsx';
 import { QuizPage } from '../front/quiz-page.tsx';
 import type { Store } from '../session/store.ts';
@@ -8,16 +8,42 @@ import { LoadGuard } from './load-guard.tsx';
 import type { Route } from './route.ts';
 import { useRoute } from './use-route.ts';
 
-/** What needs the plants, and what needs the drawing, is fetched when it is wanted. */
-const ChoosePage = lazy(async () => ({
-  default: (await import('../front/choose-page.tsx')).ChoosePage,
-}));
-const BlindPage = lazy(async () => ({
-  default: (await import('../working/blind-page.tsx')).BlindPage,
-}));
-const WorkingPage = lazy(async () => ({
-  default: (await import('../working/working-page.tsx')).WorkingPage,
-}));
+/** What needs the plants, and what needs the drawing, is fetched when it is wanted, with its words. */
+const RUN_WORDS = ['app', 'sequence', 'view'] as const;
+const WORK_WORDS = [...RUN_WORDS, 'bench', 'close-up', 'conduct', 'job', 'ladder'] as const;
+
+const PractisePage = lazyPage(
+  ['job'],
+  async () => (await import('../front/practise-page.tsx')).PractisePage,
+);
+const TeachPage = lazyPage([], async () => (await import('../front/teach-page.tsx')).TeachPage);
+const BlindPage = lazyPage(
+  RUN_WORDS,
+  async () => (await import('../working/blind-page.tsx')).BlindPage,
+);
+const WorkingPage = lazyPage(
+  RUN_WORDS,
+  async () => (await import('../working/working-page.tsx')).WorkingPage,
+);
+const JobPage = lazyPage(WORK_WORDS, async () => (await import('../job/job-page.tsx')).JobPage);
+const DrillPage = lazyPage(
+  WORK_WORDS,
+  async () => (await import('../drill/drill-page.tsx')).DrillPage,
+);
+const LessonPage = lazyPage(
+  WORK_WORDS,
+  async () => (await import('../lesson/lesson-page.tsx')).LessonPage,
+);
+
+function lazyPage<Props extends object>(
+  words: readonly MessagePart[],
+  load: () => Promise<ComponentType<Props>>,
+) {
+  return lazy(async () => {
+    const [page] = await Promise.all([load(), loadMessages(words)]);
+    return { default: page };
+  });
+}
 
 export function App({ surroundings }: { readonly surroundings: Store<Surroundings> }) {
   const route = useRoute();
@@ -36,8 +62,15 @@ function pageOf(route: Route, surroundings: Store<Surroundings>) {
     case 'front':
       return <FrontPage />;
     case 'practise':
+      return <PractisePage />;
     case 'teach':
-      return <ChoosePage door={route.page} />;
+      return <TeachPage />;
+    case 'job':
+      return <JobPage key={route.id} id={route.id} surroundings={surroundings} />;
+    case 'drill':
+      return <DrillPage key={route.id} id={route.id} surroundings={surroundings} />;
+    case 'lesson':
+      return <LessonPage key={route.id} id={route.id} surroundings={surroundings} />;
     case 'quiz':
       return <QuizPage />;
     case 'blind':
@@ -69,6 +102,12 @@ function titleOf(route: Route): string {
       return say('app.teach.title');
     case 'quiz':
       return say('app.quiz.title');
+    case 'job':
+      return say('app.title.job');
+    case 'drill':
+      return say('app.title.drill');
+    case 'lesson':
+      return say('app.title.lesson');
     default:
       return say('app.watch.title');
   }

@@ -1,6 +1,7 @@
 import { useEffect } from 'react';
 import { say, sayWord } from '../../i18n/index.ts';
 import { createStartChart } from '../../view/index.ts';
+import type { Facts } from '../session/protocol.ts';
 import { useStore } from '../session/store.ts';
 import { settings } from '../settings/settings.ts';
 import type { Surroundings } from '../settings/theme.ts';
@@ -10,7 +11,13 @@ import { useFacts, useSession, useSessionPart } from './session-context.tsx';
 import { useViewObject } from './use-view-object.ts';
 import { readingIn, viewMessage, vocabularyOf } from './view-words.ts';
 
-export function ChartHost({ look }: { readonly look: Surroundings }) {
+interface Props {
+  readonly look: Surroundings;
+  /** Lanes only of what these leave a name; every channel keeps its place. */
+  readonly channelsShown?: ((channels: Facts['channels']) => Facts['channels']) | undefined;
+}
+
+export function ChartHost({ look, channelsShown = (channels) => channels }: Props) {
   const session = useSession();
   const facts = useFacts();
   const { units } = useStore(settings);
@@ -19,7 +26,7 @@ export function ChartHost({ look }: { readonly look: Surroundings }) {
     facts.scenario.id,
     async (element) => {
       const chart = createStartChart(element, {
-        channels: facts.channels,
+        channels: channelsShown(facts.channels),
         plant: plantOfLibrary(facts.scenario.plant),
         vocabulary: vocabularyOf(facts),
         message: viewMessage,

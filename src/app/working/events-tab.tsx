@@ -9,7 +9,12 @@ import { useSession, useSessionPart } from './session-context.tsx';
 /** More than this scrolls out of anyone's interest, and would slow an old laptop. */
 const MOST_SHOWN = 200;
 
-export function EventsTab() {
+interface Props {
+  /** Faults that the exercise brought may be named now. */
+  readonly revealed?: boolean;
+}
+
+export function EventsTab({ revealed = false }: Props) {
   const events = useSessionPart((state) => state.events);
   const count = useSessionPart((state) => countUpTo(state.events, state.shownS));
   const shown = useMemo(
@@ -17,10 +22,10 @@ export function EventsTab() {
       events
         .slice(0, count)
         .map((event, place) => ({ event, place }))
-        .filter(({ event }) => !isGivenAway(event, events))
+        .filter(({ event }) => revealed || !isGivenAway(event, events))
         .slice(-MOST_SHOWN)
         .reverse(),
-    [events, count],
+    [events, count, revealed],
   );
   if (shown.length === 0) return <p className="quiet">{say('app.events.none')}</p>;
   return (

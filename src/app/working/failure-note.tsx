@@ -46,4 +46,6 @@ const FAILURE_CODES = {
   'action refused': 'app.failure.action-refused',
   'replay differs': 'app.failure.replay-differs',
   'simulation stopped': 'app.failure.simulation-stopped',
+  'exercise changed': 'app.failure.exercise-changed',
+  'work differs': 'app.failure.work-differs',
 } as const satisfies Record<Failure, string>;

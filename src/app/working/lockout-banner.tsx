@@ -10,7 +10,7 @@ import { useFacts, useSession } from './session-context.tsx';
 
 interface Props {
   readonly at: StepAt & { readonly lockout: NonNullable<StepAt['lockout']> };
-  readonly onPanel: () => void;
+  readonly onPanel: (() => void) | null;
 }
 
 /** What the controller knows of a lockout, and where one would look next; never the culprit. */
@@ -40,11 +40,13 @@ export function LockoutBanner({ at, onPanel }: Props) {
         {say('app.lockout.reset')}
         {at.resets > 0 ? ` ${say('app.lockout.resets', { count: at.resets })}` : ''}
       </p>
-      <p>
-        <button type="button" className="button" onClick={onPanel}>
-          {say('app.lockout.to-panel')}
-        </button>
-      </p>
+      {onPanel === null ? null : (
+        <p>
+          <button type="button" className="button" onClick={onPanel}>
+            {say('app.lockout.to-panel')}
+          </button>
+        </p>
+      )}
     </ScrollingSection>
   );
 }

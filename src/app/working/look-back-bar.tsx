@@ -6,13 +6,16 @@ export function LookBackBar() {
   const session = useSession();
   const note = useSessionPart((state) => state.status?.note ?? null);
   const lookingBack = useSessionPart((state) => state.lookingBack);
+  const rewinds = useSessionPart((state) => state.facts?.work.rewinds ?? true);
   if (!lookingBack && note === null) return null;
   return (
     <div className="look-back">
       <p role="status">
         {say(
           lookingBack
-            ? 'app.chart.looking-back'
+            ? rewinds
+              ? 'app.chart.looking-back'
+              : 'app.chart.looking-back-only'
             : note === 'end of run'
               ? 'app.run.end'
               : 'app.run.no-step-change',
@@ -20,9 +23,11 @@ export function LookBackBar() {
       </p>
       {lookingBack ? (
         <div className="look-back-acts">
-          <button type="button" className="button primary" onClick={() => session.play()}>
-            {say('app.chart.run-on')}
-          </button>
+          {rewinds ? (
+            <button type="button" className="button primary" onClick={() => session.play()}>
+              {say('app.chart.run-on')}
+            </button>
+          ) : null}
           <button type="button" className="button" onClick={() => session.backToLive()}>
             {say('app.chart.live')}
           </button>

@@ -13,7 +13,12 @@ import { ScrollingSection } from './scrolling-section.tsx';
 import { useFacts, useSession, useSessionState } from './session-context.tsx';
 
 /** The step the run is in at the moment shown, read from the machine's own description of it. */
-export function NowPanel({ onPanel }: { readonly onPanel: () => void }) {
+interface Props {
+  /** Leads to the panel's buttons; null where there is none on the page. */
+  readonly onPanel: (() => void) | null;
+}
+
+export function NowPanel({ onPanel }: Props) {
   const session = useSession();
   const facts = useFacts();
   const { events, shownS } = useSessionState();

@@ -13,8 +13,13 @@ const SECOND_SETPOINT = 'second-setpoint';
 const REMOTE_ENABLE = 'remote-enable';
 const FIRING_MODES = ['automatic', 'low fire', 'hand'] as const;
 
+interface Props {
+  /** On a job isolator and cocks stand with their locks, and nobody turns the load up or down. */
+  readonly atWork?: boolean;
+}
+
 /** The panel of the plant: everything a person standing before it could do. */
-export function PanelTab() {
+export function PanelTab({ atWork = false }: Props) {
   const facts = useFacts();
   const session = useSession();
   const events = useSessionPart((state) => state.events);
@@ -22,12 +27,14 @@ export function PanelTab() {
   const lookingBack = useSessionPart((state) => state.lookingBack);
   const at = useMemo(() => controlsAt(events, shownS), [events, shownS]);
   const may = (type: ActionType) => facts.allow === null || facts.allow.includes(type);
-  const act = (action: Action) => session.act(action);
+  const act = (action: Action) => session.perform(action);
   const wired = (switchName: string) =>
     facts.wiring.elements.some(({ name }) => name === switchName);
   return (
     <div className="panel">
-      {lookingBack ? <p className="panel-note">{say('app.panel.looking-back')}</p> : null}
+      {lookingBack && !atWork ? (
+        <p className="panel-note">{say('app.panel.looking-back')}</p>
+      ) : null}
       <div className="panel-switches">
         <button
           type="button"
@@ -48,15 +55,17 @@ export function PanelTab() {
         >
           {say(at.emergencyStop ? 'app.panel.stop-release' : 'app.panel.stop')}
         </button>
-        <button
-          type="button"
-          className="button"
-          aria-pressed={at.supply}
-          disabled={!may('supply')}
-          onClick={() => act({ type: 'supply', on: !at.supply })}
-        >
-          {say('app.panel.supply')}
-        </button>
+        {atWork ? null : (
+          <button
+            type="button"
+            className="button"
+            aria-pressed={at.supply}
+            disabled={!may('supply')}
+            onClick={() => act({ type: 'supply', on: !at.supply })}
+          >
+            {say('app.panel.supply')}
+          </button>
+        )}
         {facts.hasLimitReset ? (
           <Push
             button="reset-limits"
@@ -87,11 +96,13 @@ export function PanelTab() {
           </button>
         ) : null}
       </div>
-      <Load disabled={!may('set-load')} />
+      {atWork ? null : <Load disabled={!may('set-load')} />}
       <Firing at={at} disabled={!may('firing')} />
-      {facts.cocks.map((cock) => (
-        <CockControl key={cock.id} cock={cock} disabled={!may('turn-cock')} />
-      ))}
+      {atWork
+        ? null
+        : facts.cocks.map((cock) => (
+            <CockControl key={cock.id} cock={cock} disabled={!may('turn-cock')} />
+          ))}
       <p className="caution">
         <strong>{say('app.caution.short')}</strong> {say('app.caution.panel')}
       </p>
@@ -114,8 +125,8 @@ function Push(props: {
         pressed={pressed}
         disabled={disabled}
         describedBy={id}
-        onPress={() => session.act({ type: button, pressed: true })}
-        onRelease={() => session.act({ type: button, pressed: false })}
+        onPress={() => session.perform({ type: button, pressed: true })}
+        onRelease={() => session.perform({ type: button, pressed: false })}
       >
         {say(`app.panel.${word}`)}
       </PressButton>
@@ -136,7 +147,7 @@ function Load({ disabled }: { readonly disabled: boolean }) {
       label={say('app.panel.load')}
       value={load}
       disabled={disabled}
-      onSet={(value) => session.act({ type: 'set-load', load: value })}
+      onSet={(value) => session.perform({ type: 'set-load', load: value })}
     />
   );
 }
@@ -154,7 +165,7 @@ function Firing({ at, disabled }: { readonly at: ControlsAt; readonly disabled: 
             type="button"
             className="button"
             aria-pressed={each === mode}
-            onClick={() => session.act({ type: 'firing', mode: each, rate })}
+            onClick={() => session.perform({ type: 'firing', mode: each, rate })}
           >
             {say(`app.panel.firing.${each === 'low fire' ? 'low-fire' : each}`)}
           </button>
@@ -165,7 +176,7 @@ function Firing({ at, disabled }: { readonly at: ControlsAt; readonly disabled: 
           label={say('app.panel.rate')}
           value={rate}
           disabled={disabled}
-          onSet={(value) => session.act({ type: 'firing', mode: 'hand', rate: value })}
+          onSet={(value) => session.perform({ type: 'firing', mode: 'hand', rate: value })}
         />
       ) : null}
     </fieldset>

@@ -3,14 +3,14 @@ import { say } from '../../i18n/index.ts';
 import type { Ladder, Schematic } from '../../view/index.ts';
 import type { Surroundings } from '../settings/theme.ts';
 import { EquipmentList } from './equipment-list.tsx';
-import { LadderHost } from './ladder-host.tsx';
+import { LadderWatch } from './ladder-watch.tsx';
 import { SchematicHost } from './schematic-host.tsx';
 import { SoundSource } from './sound-source.tsx';
 import { Tabs } from './tabs.tsx';
+import { ZoomButtons } from './zoom-buttons.tsx';
 
 /** Where a drawing of the whole plant would be too small to read. */
 const NARROW_PX = 700;
-const CLOSER = 1.4;
 
 interface Props {
   readonly look: Surroundings;
@@ -37,12 +37,7 @@ export function PlantPane({ look, trends, onTrends }: Props) {
       extra={
         <>
           <div className="plant-tools">
-            {drawing === null ? null : (
-              <>
-                <ZoomButton sign="+" word="closer" onZoom={() => drawing.zoomBy(CLOSER)} />
-                <ZoomButton sign="−" word="further" onZoom={() => drawing.zoomBy(1 / CLOSER)} />
-              </>
-            )}
+            {drawing === null ? null : <ZoomButtons drawing={drawing} />}
             <button type="button" className="button" aria-pressed={trends} onClick={onTrends}>
               {say('app.trends.title')}
             </button>
@@ -65,7 +60,7 @@ export function PlantPane({ look, trends, onTrends }: Props) {
       {chosen === 'schematic' ? (
         <SchematicHost look={look} onList={() => setChosen('list')} onDrawing={setDrawing} />
       ) : null}
-      {chosen === 'ladder' ? <LadderHost follow={follow} onDrawing={setDrawing} /> : null}
+      {chosen === 'ladder' ? <LadderWatch follow={follow} onDrawing={setDrawing} /> : null}
       {chosen === 'list' ? <EquipmentList /> : null}
     </Tabs>
   );
@@ -78,24 +73,5 @@ function LadderKey() {
       <span className="ladder-key-signal" aria-hidden="true" /> {say('app.ladder.key.signal')}
       <span className="ladder-key-step" aria-hidden="true" /> {say('app.ladder.key.step')}
     </p>
-  );
-}
-
-function ZoomButton(props: {
-  readonly sign: string;
-  readonly word: 'closer' | 'further';
-  readonly onZoom: () => void;
-}) {
-  const label = say(`app.plant.${props.word}`);
-  return (
-    <button
-      type="button"
-      className="button zoom"
-      aria-label={label}
-      title={label}
-      onClick={props.onZoom}
-    >
-      {props.sign}
-    </button>
   );
 }

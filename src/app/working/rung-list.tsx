@@ -7,7 +7,8 @@ import { viewMessage } from './view-words.ts';
 type Say = (frame: Float64Array, step: LadderStep) => readonly RungText[];
 
 /** Every rung with its state in words, for a screen reader; those of the step are said to be so. */
-export function RungList({ step }: { readonly step: LadderStep }) {
+export function RungList(props: { readonly step: LadderStep; readonly live?: boolean }) {
+  const { step, live = true } = props;
   const facts = useFacts();
   const session = useSession();
   useSessionPart((state) => state.shownS);
@@ -17,7 +18,7 @@ export function RungList({ step }: { readonly step: LadderStep }) {
     loadLadder().then(
       ({ createRungWords }) => {
         if (!alive) return;
-        setWords({ say: createRungWords(facts.wiring, facts.channels, viewMessage) });
+        setWords({ say: createRungWords(facts.wiring, facts.channels, viewMessage, live) });
       },
       // The drawing beside it says that it could not be fetched.
       () => undefined,
@@ -25,7 +26,7 @@ export function RungList({ step }: { readonly step: LadderStep }) {
     return () => {
       alive = false;
     };
-  }, [facts]);
+  }, [facts, live]);
   const frame = session.shownFrame();
   if (words === null || frame === null) return null;
   return (

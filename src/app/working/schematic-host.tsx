@@ -1,6 +1,12 @@
-import { useEffect, useState } from 'react';
+import { useEffect, useRef, useState } from 'react';
+import type { LookWhat } from '../../engine/index.ts';
 import { say } from '../../i18n/index.ts';
-import { loadSchematic, type Schematic } from '../../view/index.ts';
+import {
+  type ItemTag,
+  loadSchematic,
+  type Schematic,
+  type SchematicPoint,
+} from '../../view/index.ts';
 import { useStore } from '../session/store.ts';
 import { settings } from '../settings/settings.ts';
 import type { Surroundings } from '../settings/theme.ts';
@@ -13,11 +19,25 @@ const CONTACTOR = '.contactor';
 
 interface Props {
   readonly look: Surroundings;
+  /** As someone standing there sees it: nothing of what goes on inside. */
+  readonly eyesOnly?: boolean;
+  /** What can be looked at and where tools connect, offered beside the item that is picked. */
+  readonly looks?: readonly { readonly what: LookWhat; readonly label: string }[];
+  readonly onLook?: (what: LookWhat) => void;
+  readonly points?: readonly SchematicPoint[];
+  readonly onTestPoint?: (id: string) => void;
+  /** What tools read, beside the items where they are. */
+  readonly tags?: readonly ItemTag[];
   readonly onList: () => void;
   readonly onDrawing: (drawing: Schematic | null) => void;
 }
 
-export function SchematicHost({ look, onList, onDrawing }: Props) {
+export function SchematicHost(props: Props) {
+  const { look, eyesOnly = false, looks, points, tags = NO_TAGS, onList, onDrawing } = props;
+  const acts = useRef(props);
+  useEffect(() => {
+    acts.current = props;
+  });
   const session = useSession();
   const facts = useFacts();
   const { units } = useStore(settings);
@@ -35,6 +55,11 @@ export function SchematicHost({ look, onList, onDrawing }: Props) {
         reading: readingIn(units, facts),
         theme: look.theme,
         reducedMotion: look.reducedMotion,
+        inside: !eyesOnly,
+        ...(looks === undefined ? {} : { looks, onLook: (what) => acts.current.onLook?.(what) }),
+        ...(points === undefined
+          ? {}
+          : { points, onTestPoint: (id) => acts.current.onTestPoint?.(id) }),
       });
     },
     (schematic) => {
@@ -48,6 +73,7 @@ export function SchematicHost({ look, onList, onDrawing }: Props) {
     onDrawing(object);
     return () => onDrawing(null);
   }, [object, onDrawing]);
+  useEffect(() => object?.setTags(tags), [object, tags]);
   useEffect(() => object?.setTheme(look.theme), [object, look.theme]);
   useEffect(() => object?.setReducedMotion(look.reducedMotion), [object, look.reducedMotion]);
   useEffect(() => object?.setWords({ reading: readingIn(units, facts) }), [object, units, facts]);
@@ -77,3 +103,5 @@ export function SchematicHost({ look, onList, onDrawing }: Props) {
     </>
   );
 }
+
+const NO_TAGS: readonly ItemTag[] = [];

@@ -1,9 +1,17 @@
 import { useEffect, useState } from 'react';
+import type { Heard } from '../../engine/index.ts';
 import { createSound } from '../../view/index.ts';
-import { useStorePart } from '../session/store.ts';
+import { createStore, useStorePart } from '../session/store.ts';
 import { settings } from '../settings/settings.ts';
 import { useFacts, useSession } from './session-context.tsx';
 import { viewMessage, vocabularyOf } from './view-words.ts';
+
+const listened = createStore<{ readonly heard: readonly Heard[] }>({ heard: [] });
+
+/** Someone listened: squeal, hunting and hiss are sounded for a moment; the words are theirs to say. */
+export function letHear(heard: readonly Heard[]): void {
+  listened.write({ heard });
+}
 
 /** How long a caption stands. */
 const CAPTION_MS = 2600;
@@ -33,6 +41,10 @@ export function SoundSource() {
     };
   }, [session, facts]);
   useEffect(() => sound?.setMuted(!on), [sound, on]);
+  useEffect(() => {
+    if (sound === null) return;
+    return listened.subscribe(() => sound.setHeard(listened.read().heard));
+  }, [sound]);
   useEffect(() => {
     if (sound === null || !on) return;
     return afterFirstGesture(() => void sound.unlock());

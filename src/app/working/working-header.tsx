@@ -11,10 +11,12 @@ import { useSessionPart } from './session-context.tsx';
 interface Props {
   readonly projector: boolean;
   readonly blind: boolean;
+  /** Only looked at: time is not run on. */
+  readonly still?: boolean;
   readonly onHelp: () => void;
 }
 
-export function WorkingHeader({ projector, blind, onHelp }: Props) {
+export function WorkingHeader({ projector, blind, still = false, onHelp }: Props) {
   const ownTitle = useSessionPart((state) => state.facts?.scenario.title ?? '');
   const title = blind ? say('app.blind.title') : ownTitle;
   const plant = useSessionPart((state) => state.facts?.plantTitle ?? '');
@@ -29,7 +31,7 @@ export function WorkingHeader({ projector, blind, onHelp }: Props) {
       <p className="bar-chip">{say('app.chip')}</p>
       <div className="bar-run">
         <Clock />
-        <RunControls />
+        {still ? null : <RunControls />}
       </div>
       <Preferences onHelp={onHelp} />
     </header>

@@ -5,6 +5,11 @@ import { REPORTS, ROOT } from '../house/paths.ts';
 
 /** A part of the program in one file, as the page's worker runs it. */
 export async function bundled<T>(entry: string, name: string): Promise<T> {
+  return (await import(pathToFileURL(await bundledFile(entry, name)).href)) as T;
+}
+
+/** The file itself, for a worker of its own. */
+export async function bundledFile(entry: string, name: string): Promise<string> {
   const outDir = join(REPORTS, 'bench', name);
   await build({
     configFile: false,
@@ -18,5 +23,5 @@ export async function bundled<T>(entry: string, name: string): Promise<T> {
       rollupOptions: { output: { entryFileNames: `${name}.cjs`, format: 'cjs' } },
     },
   });
-  return (await import(pathToFileURL(join(outDir, `${name}.cjs`)).href)) as T;
+  return join(outDir, `${name}.cjs`);
 }

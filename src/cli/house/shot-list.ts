@@ -14,6 +14,9 @@ export interface Shot {
 const HEALTHY = '/practise/watch/healthy-start';
 const LAUNDRY = '/practise/watch/laundry-healthy-start';
 const SCHOOL = '/practise/watch/school-healthy-start';
+const JOB = '/practise/job/dairy-after-the-road-works';
+const DRILL = '/practise/drill/laundry-where-the-string-ends';
+const LESSON = '/practise/lesson/dairy-guided-start';
 /** More presses than there are steps: a run that is not there by then will not get there. */
 const MOST_STEPS = 40;
 const STEP_LIMIT_MS = 60_000;
@@ -58,12 +61,89 @@ export const SHOTS: readonly Shot[] = [
     route: '/practise/watch/jammed-damper',
     prepare: (page) => runTo(page, 'lockout'),
   },
+  { name: 'job-card', route: JOB },
+  { name: 'job-at-the-plant', route: JOB, prepare: arrive },
+  { name: 'job-tools', route: JOB, prepare: connectTools },
+  { name: 'job-close-up', route: JOB, prepare: lookClosely },
+  { name: 'job-acts', route: JOB, prepare: (page) => openWork(page, 'job.tab.acts') },
+  {
+    name: 'job-ladder',
+    route: JOB,
+    prepare: async (page) => {
+      await connectTools(page);
+      await openLadder(page);
+    },
+  },
+  { name: 'job-claim', route: JOB, prepare: (page) => openWork(page, 'job.tab.finish') },
+  { name: 'job-debrief', route: JOB, prepare: guessAndClose },
+  {
+    name: 'drill',
+    route: DRILL,
+    prepare: (page) => page.getByRole('button', { name: say('drill.begin') }).click(),
+  },
+  { name: 'lesson-stop', route: LESSON, prepare: toFirstQuestion },
   {
     name: 'show-modulation',
     route: '/teach/show/healthy-start',
     prepare: (page) => runTo(page, 'modulation'),
   },
 ];
+
+async function arrive(page: Page): Promise<void> {
+  await page.getByRole('button', { name: say('job.card.all') }).click();
+  await page.getByRole('button', { name: say('job.card.go') }).click();
+  await page.getByRole('button', { name: say('job.begin') }).waitFor();
+}
+
+type WorkTab = 'job.tab.tools' | 'job.tab.look' | 'job.tab.acts' | 'job.tab.finish';
+
+async function openWork(page: Page, tab: WorkTab): Promise<void> {
+  await arrive(page);
+  await page.getByRole('button', { name: say('job.begin') }).click();
+  await page
+    .locator('.bench')
+    .getByRole('tab', { name: say(tab) })
+    .click();
+}
+
+async function connectTools(page: Page): Promise<void> {
+  await openWork(page, 'job.tab.tools');
+  const form = page.getByRole('form', { name: say('job.tools.connect') });
+  const choose = (name: string, index: number) =>
+    form.getByRole('combobox', { name, exact: true }).selectOption({ index });
+  const connect = form.getByRole('button', { name: say('job.tools.do-connect') });
+  await choose(say('job.tools.from'), 2);
+  await connect.click();
+  await choose(say('job.tools.tool'), 1);
+  await choose(say('job.tools.from'), 3);
+  await choose(say('job.tools.to'), 4);
+  await connect.click();
+  await page.locator('.meter').nth(1).waitFor();
+}
+
+async function lookClosely(page: Page): Promise<void> {
+  await openWork(page, 'job.tab.look');
+  await page.getByRole('button', { name: say('job.look.look'), exact: true }).click();
+  await page.locator('.close-up-drawing').waitFor();
+}
+
+async function guessAndClose(page: Page): Promise<void> {
+  await openWork(page, 'job.tab.finish');
+  await page
+    .getByRole('combobox', { name: say('job.finish.part'), exact: true })
+    .selectOption({ index: 5 });
+  await page.getByRole('button', { name: say('job.finish.do-claim') }).click();
+  await page.getByRole('button', { name: say('job.finish.prove') }).click();
+  await page.getByLabel(say('job.finish.done')).fill('–');
+  await page.getByRole('button', { name: say('job.finish.do-handover') }).click();
+  await page.getByRole('button', { name: say('job.finish.close') }).click();
+  await page.getByRole('heading', { name: say('debrief.truth') }).waitFor();
+}
+
+async function toFirstQuestion(page: Page): Promise<void> {
+  await page.getByRole('button', { name: say('lesson.begin') }).click();
+  await page.locator('.option').first().waitFor();
+}
 
 async function openLadder(page: Page): Promise<void> {
   await page.getByRole('tab', { name: say('app.plant.ladder') }).click();

@@ -15,6 +15,12 @@ commissioning or operating equipment.
   flamewright list plants|profiles|faults|scenarios|jobs|drills|lessons [--json]
   flamewright schema [FOLDER]
       writes the JSON Schemas for editors, by default to scenarios/schema
+  flamewright atlas [--plant PLANT] [--to FOLDER] [--fresh]
+      simulates every fault of every plant on all cores and writes what each check would read,
+      by default to assets/page/atlas; only what has changed is simulated again
+      --plant PLANT      only this plant
+      --to FOLDER        where the files go
+      --fresh            trusts nothing that was kept of earlier times
   flamewright help
 
 Exit code 0: it ran (a lockout is a result, not a failure). 2: bad input or usage.`,
@@ -32,6 +38,7 @@ Exit code 0: it ran (a lockout is a result, not a failure). 2: bad input or usag
   'usage.unknown-list': '{command}: there is no list of {found}; expected {expected}.{perhaps}',
   'usage.unknown-scenario':
     '{command}: there is no scenario, job, drill or lesson and no file {found}; expected {expected}.{perhaps}',
+  'usage.unknown-plant': '{command}: there is no plant {found}; expected {expected}.{perhaps}',
   'usage.not-a-scenario': '{command}: {found} is no scenario, job, drill or lesson.',
   'usage.not-written': '{command}: {found} could not be written.',
 
@@ -41,6 +48,8 @@ Exit code 0: it ran (a lockout is a result, not a failure). 2: bad input or usag
   'usage.expect.run': 'one scenario, job, drill or lesson, by name or as a file',
   'usage.expect.check': 'one or more files',
   'usage.expect.schema': 'at most one folder',
+  'usage.expect.plant': 'the name of a plant',
+  'usage.expect.folder': 'the name of a folder',
   'usage.expect.nothing': 'nothing more',
 
   'check.in-order': '{file}: in order ({kind})',
@@ -96,6 +105,10 @@ Exit code 0: it ran (a lockout is a result, not a failure). 2: bad input or usag
   'action.off': 'off',
   'action.pressed': 'pressed',
   'action.released': 'released',
+
+  'atlas.progress': '{plant}: {done} of {of} faults',
+  'atlas.written': 'written: {file}, {causes} causes, {keys} readings, {kilobytes} kB packed',
+  'atlas.in-order': 'in order: {file}',
 
   'list.severity': '{low} to {high}{unit}, {typical} is typical',
   'list.level': 'level {level}',

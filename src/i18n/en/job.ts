@@ -65,19 +65,12 @@ export const job = {
 
   'job.unknown': 'There is nothing of this name in the library.',
   'job.to-practise': 'To Practise',
-  'job.changed':
-    'This exercise has changed since you began it. What you did is kept, but it cannot be run again on the new one.',
-  'job.changed-anew': 'Begin anew',
-  'job.broken-save':
-    'What was saved of this exercise could not be read. It is kept aside as {name}, and you begin afresh.',
-  'job.not-saved': 'This browser does not keep anything: your work lasts as long as this page.',
 
   'job.card': 'Job card',
   'job.card.site': 'Site',
   'job.card.plant': 'Plant',
   'job.card.reported': 'Reported by',
   'job.card.when': 'When',
-  'job.card.complaint': 'Complaint',
   'job.card.saw': 'What was seen',
   'job.card.allowed': 'Time allowed',
   'job.card.skills': 'It trains',
@@ -90,13 +83,11 @@ export const job = {
   'job.card.go': 'Go to the plant',
 
   'job.begin': 'Begin work',
-  'job.begin-lead': 'You are at the plant. Look around, ask, read; then begin.',
   'job.steps': 'How far this job is',
   'job.minutes': 'Minutes used',
   'job.minutes-of': '{used} of {budget} min',
   'job.minutes-over': '{used} min, {over} over',
   'job.minutes-lines': 'Where the minutes went',
-  'job.cost': 'Parts: {cost}',
 
   'job.bench': 'Your work',
   'job.tab.tools': 'Tools',
@@ -143,11 +134,9 @@ export const job = {
   'job.look.pin-smelt': 'Pin what you smell',
   'job.look.look': 'Look',
   'job.look.look-at': 'Look at: {what}',
-  'job.look.again': 'Look again',
   'job.look.opening':
     'To see this the part has to be opened: isolate, lock and let it stand still first.',
   'job.look.nothing': 'Nothing to remark.',
-  'job.look.close': 'Close',
   'job.look.pin': 'Pin what you see',
   'job.look.listen': 'Listen',
   'job.look.smell': 'Smell',
@@ -162,6 +151,10 @@ export const job = {
 
   'job.sense.listen': 'Heard',
   'job.sense.smell': 'Smelt',
+
+  'job.history': 'What the controller has kept',
+  'job.history.read': 'Read its history',
+  'job.history.none': 'No lockout and no reset.',
 
   'job.ask': 'Ask',
   'job.ask.lead': 'People tell what they saw, and what they believe. Both can be wrong.',
@@ -208,14 +201,11 @@ export const job = {
     'Switched off is not dead: prove it with a volts reading before you touch a wire.',
   'job.isolate.manual-cock': 'Manual cock',
   'job.isolate.cock': 'Cock: {cock}',
-  'job.isolate.open-it': 'Open',
-  'job.isolate.shut-it': 'Shut',
   'job.isolate.turn': '{act}: {cock}',
   'job.isolate.opening': '{percent} % open',
 
   'job.repair.part': 'Part',
   'job.repair.choose-part': 'Choose a part',
-  'job.repair.find-part': 'Find a part',
   'job.repair.way': 'What do you do to it?',
   'job.repair.choose-way': 'Choose',
   'job.repair.costs': '{minutes} min',
@@ -226,7 +216,6 @@ export const job = {
   'job.repair.electrical': 'Electrical work: isolate, lock off and prove dead first.',
   'job.repair.do': 'Do it',
   'job.repair.done': 'Done: {way}, {part}.',
-  'job.repair.no-match': 'No part of that name.',
 
   'job.way.replace': 'replace',
   'job.way.clean': 'clean',
@@ -270,8 +259,6 @@ export const job = {
 
   'job.notes.pins': 'Pinned readings',
   'job.notes.no-pins': 'Nothing pinned yet. Pin a reading or a look, and it can speak for a claim.',
-  'job.notes.pin-line': '{what} · {place}',
-  'job.notes.pin-when': '{time}, {step}',
   'job.notes.notes': 'Notes',
   'job.notes.add': 'Write a note',
   'job.notes.keep': 'Keep the note',
@@ -296,8 +283,6 @@ export const job = {
   'job.finish.supported-one': 'with one reading',
   'job.finish.withdraw': 'Take it back',
   'job.finish.another': 'Name another cause as well',
-  'job.finish.after-claim':
-    'Now mend it, if that is not done yet (Acts). Then prove the repair with a full start.',
   'job.finish.prove': 'Mended: go on to prove it',
   'job.finish.proof': 'Proof of the repair',
   'job.finish.proof-lead': 'Each is met by what you do at the plant, not by ticking it.',
@@ -306,7 +291,6 @@ export const job = {
   'job.finish.proof-at': 'at {time}',
   'job.finish.proof-waiting': 'Being looked at…',
   'job.finish.back': 'Not mended yet: back to the search',
-  'job.finish.to-handover': 'Hand over',
   'job.finish.unproved':
     'Not everything is proved. You can hand over; the debrief will say what was open.',
   'job.finish.handover': 'Handover note',
@@ -317,7 +301,6 @@ export const job = {
   'job.finish.do-handover': 'Sign and hand over',
   'job.finish.close': 'Close the job',
   'job.finish.reopen': 'Something is left to do: back to work',
-  'job.finish.handed-over': 'Handed over. Close the job to see what was the matter.',
   'job.finish.first': 'Begin work first (Card).',
 
   'job.proof.full-start': 'A full start, from rest to firing',
@@ -335,7 +318,6 @@ export const job = {
   'debrief.truth.none': 'There was nothing wrong with the plant.',
   'debrief.truth.repair': 'The repair: {repair}',
   'debrief.truth.user-error': 'What was wrong was in how it was used: {what}',
-  'debrief.truth.mend': 'To put right: {mend}',
   'debrief.you.said': 'You named',
   'debrief.you.nothing': 'You named no cause.',
   'debrief.gone': 'Gone',
@@ -372,13 +354,10 @@ export const job = {
   'lesson.understood': 'Go on',
   'lesson.begin': 'Begin the start',
   'lesson.stop': 'Stop {n} of {count}',
-  'lesson.running': 'Running to the next stop…',
-  'lesson.question': 'Question',
   'lesson.right': 'That is it.',
   'lesson.wrong': 'Not that.',
   'lesson.right-one': 'Right',
   'lesson.your-answer': 'your answer',
-  'lesson.answers': 'Why each is so',
   'lesson.break': 'Break it and watch',
   'lesson.break-what': 'Try: {what}',
   'lesson.broken': 'Broken: {what}',
@@ -388,7 +367,6 @@ export const job = {
   'lesson.end': 'To the end',
   'lesson.close': 'Close the lesson',
   'lesson.done': '{right} of {count} right at the first try',
-  'lesson.again': 'Begin again',
   'lesson.to-jobs': 'To the jobs',
 
   'drill.tab.question': 'Question',
@@ -403,10 +381,7 @@ export const job = {
   'drill.answer': 'That is my answer',
   'drill.name-part': 'Which part is it?',
   'drill.close': 'See the answer',
-  'drill.right': 'Right.',
-  'drill.wrong': 'Not right.',
   'drill.no-answer': 'No answer was given in time.',
-  'drill.again': 'Try it again',
 
   'refusal.not-now': 'That has no place at this point.',
   'refusal.no-such-entry': 'That is not known.',

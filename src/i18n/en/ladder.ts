@@ -6,7 +6,7 @@ export const ladder = {
 
   'ladder.tools': 'Ladder tools',
   'ladder.search': 'Find a wire, terminal or device',
-  'ladder.search.placeholder': 'Find wire, terminal, device',
+  'ladder.search.placeholder': 'Find on ladder',
   'ladder.search.count': '{count} found',
   'ladder.search.none': 'Nothing on this ladder has that name.',
 
@@ -15,7 +15,6 @@ export const ladder = {
   'ladder.symbols.IEC.long': 'IEC symbols (IEC 60617). Switch to North American',
   'ladder.symbols.NA.long': 'N. American symbols. Switch to IEC 60617',
 
-  'ladder.key.paper': 'Drawn as on paper: cold and dead. Only a meter tells what is live.',
   'ladder.keys.leads':
     'Arrow keys walk the terminals, Enter puts the lead in hand there, Delete takes it off. Plus and minus zoom, 0 shows the diagram at its own size. Leads can also be placed by name in the tools before the diagram.',
 
@@ -31,6 +30,8 @@ export const ladder = {
   'ladder.leads.here': 'Put {lead} here',
   'ladder.leads.hint':
     'Drag a lead to a terminal, or tap the terminal. By keyboard: arrow keys in the diagram, then Enter.',
+  'ladder.leads.hint-paper':
+    'As on paper: cold and dead. Put leads on by a tap, by dragging, or with arrow keys and Enter.',
   'ladder.leads.now': '{lead} on {place}',
   'ladder.leads.off': '{lead} in its holder',
 

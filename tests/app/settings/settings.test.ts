@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { parseSettings } from '../../../src/app/settings/settings.ts';
 
-const DEFAULTS = { theme: 'system', units: 'SI', sound: true, shortcuts: true };
+const DEFAULTS = { theme: 'system', units: 'SI', sound: true, symbols: 'IEC', shortcuts: true };
 
 describe('settings', () => {
   it.each([null, '', 'not json', '[]', '{"theme":"pink","units":7,"sound":"loud"}', 'null'])(
@@ -12,7 +12,7 @@ describe('settings', () => {
   );
 
   it('takes up what was kept', () => {
-    const kept = { theme: 'dark', units: 'US', sound: false, shortcuts: false };
+    const kept = { theme: 'dark', units: 'US', sound: false, symbols: 'NA', shortcuts: false };
     expect(parseSettings(JSON.stringify(kept))).toEqual(kept);
   });
 });

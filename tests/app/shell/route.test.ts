@@ -10,6 +10,9 @@ describe('routes', () => {
     { page: 'watch', scenario: 'healthy-start', projector: false },
     { page: 'blind', number: 7 },
     { page: 'watch', scenario: 'an odd/name %', projector: true },
+    { page: 'job', id: 'a-job' },
+    { page: 'drill', id: 'an odd/drill %' },
+    { page: 'lesson', id: 'a-lesson' },
   ];
   it.each(routes)('$page leads back to itself', (route) => {
     expect(parseRoute(hrefOf(route))).toEqual(route);
@@ -23,6 +26,8 @@ describe('routes', () => {
     '#/practise/watch/%E0%A4%A',
     '#/quiz/more',
     '#/practise/blind/x',
+    '#/practise/job',
+    '#/teach/job/a-job',
   ])('%s leads to the first page', (hash) => {
     expect(parseRoute(hash)).toEqual({ page: 'front' });
   });

@@ -1,0 +1,65 @@
+import { say } from '../../i18n/index.ts';
+import { FrontFrame } from '../front/front-frame.tsx';
+import { AgainButton } from '../job/again-button.tsx';
+import { useExercise } from '../job/exercise-context.tsx';
+import { Notices } from '../job/notices.tsx';
+import { OptionList } from '../job/option-list.tsx';
+import { Truth } from '../job/truth.tsx';
+import { useVerdict } from '../job/use-verdict.ts';
+import type { Drill } from '../library/exercises.ts';
+import { PageHeading } from '../shell/page-heading.tsx';
+
+/** Whether it was right, why, and how one sees it. */
+export function DrillAnswer({ drill }: { readonly drill: Drill }) {
+  const { desk } = useExercise();
+  const verdict = useVerdict();
+  const answered = desk.answers.at(-1)?.option ?? null;
+  const claimed = desk.claims.at(-1)?.part ?? null;
+  return (
+    <FrontFrame>
+      <a className="back" href="#/practise">
+        ← {say('job.to-practise')}
+      </a>
+      <Notices />
+      <PageHeading>{drill.title}</PageHeading>
+      <div className="debrief">
+        <section className="debrief-part">
+          {drill.options === undefined || answered === null ? (
+            <>
+              <h2>{drill.question}</h2>
+              <p>
+                {claimed === null
+                  ? say('drill.no-answer')
+                  : say('job.finish.claimed', { part: claimed })}
+              </p>
+            </>
+          ) : (
+            <OptionList
+              question={drill.question}
+              options={drill.options}
+              why={drill.why ?? []}
+              right={drill.right ?? 0}
+              answered={answered}
+              onAnswer={() => undefined}
+            />
+          )}
+        </section>
+        <section className="debrief-part" aria-labelledby="truth-title">
+          <h2 id="truth-title">{say('debrief.truth')}</h2>
+          {verdict === null ? (
+            <p role="status">{say('debrief.waiting')}</p>
+          ) : (
+            <Truth verdict={verdict} brief={true} />
+          )}
+          <p>{drill.debrief}</p>
+        </section>
+      </div>
+      <p className="buttons debrief-acts">
+        <a className="button primary" href="#/practise">
+          {say('job.to-practise')}
+        </a>
+        <AgainButton />
+      </p>
+    </FrontFrame>
+  );
+}

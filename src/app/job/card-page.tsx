@@ -1,0 +1,43 @@
+import { useState } from 'react';
+import type { ToolId } from '../../../machines/job/index.ts';
+import { say } from '../../i18n/index.ts';
+import { FrontFrame } from '../front/front-frame.tsx';
+import type { Job } from '../library/exercises.ts';
+import { PageHeading } from '../shell/page-heading.tsx';
+import { useSession } from '../working/session-context.tsx';
+import { useExercise } from './exercise-context.tsx';
+import { JobCard } from './job-card.tsx';
+import { Notices } from './notices.tsx';
+import { ToolChoice } from './tool-choice.tsx';
+
+/** Before the drive: the card, and what to take along. */
+export function CardPage({ job, ready }: { readonly job: Job; readonly ready: boolean }) {
+  const { take } = useExercise();
+  const session = useSession();
+  const [tools, setTools] = useState<readonly ToolId[]>([]);
+  return (
+    <FrontFrame>
+      <a className="back" href="#/practise">
+        ← {say('job.to-practise')}
+      </a>
+      <Notices />
+      <PageHeading>{job.title}</PageHeading>
+      <div className="card-page">
+        <JobCard job={job} />
+        <div className="card-page-side">
+          <ToolChoice permitted={job.tools} taken={tools} onTaken={setTools} />
+          <button
+            type="button"
+            className="button primary card-page-go"
+            disabled={!ready}
+            onClick={() => {
+              if (take({ type: 'arrive', tools }) === null) session.play(1);
+            }}
+          >
+            {say('job.card.go')}
+          </button>
+        </div>
+      </div>
+    </FrontFrame>
+  );
+}

@@ -1,0 +1,77 @@
+import { useState } from 'react';
+import { say, sayWord } from '../../i18n/index.ts';
+import { useFacts } from '../working/session-context.tsx';
+import { ChoiceList } from './choice-list.tsx';
+import { useExercise } from './exercise-context.tsx';
+
+/** What it could be, in the technician's own order. */
+export function Suspects() {
+  const facts = useFacts();
+  const { desk, take } = useExercise();
+  const [refused, setRefused] = useState('');
+  const ranked = desk.suspects;
+  const rank = (next: readonly string[]) => {
+    const refusal = take({ type: 'suspect', ranked: [...next] });
+    setRefused(refusal === null ? '' : sayWord('refusal', refusal));
+  };
+  const swapped = (place: number, by: number) => {
+    const next = [...ranked];
+    const moved = next.splice(place, 1);
+    next.splice(place + by, 0, ...moved);
+    return next;
+  };
+  return (
+    <div className="suspects">
+      {ranked.length === 0 ? <p className="quiet">{say('job.notes.no-suspects')}</p> : null}
+      <ol>
+        {ranked.map((part, place) => (
+          <li key={part}>
+            <span>{part}</span>
+            <button
+              type="button"
+              className="button plain"
+              aria-label={say('job.notes.up', { part })}
+              aria-disabled={place === 0}
+              onClick={() => {
+                if (place > 0) rank(swapped(place, -1));
+              }}
+            >
+              ↑
+            </button>
+            <button
+              type="button"
+              className="button plain"
+              aria-label={say('job.notes.down', { part })}
+              aria-disabled={place === ranked.length - 1}
+              onClick={() => {
+                if (place < ranked.length - 1) rank(swapped(place, 1));
+              }}
+            >
+              ↓
+            </button>
+            <button
+              type="button"
+              className="button plain"
+              aria-label={say('job.notes.drop', { part })}
+              onClick={() => rank(ranked.filter((each) => each !== part))}
+            >
+              ×
+            </button>
+          </li>
+        ))}
+      </ol>
+      <ChoiceList
+        label={say('job.notes.add-suspect')}
+        value=""
+        empty={say('job.repair.choose-part')}
+        options={facts.parts
+          .filter(({ part }) => !ranked.includes(part))
+          .map(({ part }) => ({ value: part, text: part }))}
+        onChoose={(part) => rank([...ranked, part])}
+      />
+      <p className="invalid" role="status">
+        {refused}
+      </p>
+    </div>
+  );
+}

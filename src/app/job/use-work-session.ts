@@ -1,0 +1,37 @@
+import { useEffect, useState } from 'react';
+import { createSession } from '../session/session.ts';
+import type { Session } from '../session/session-types.ts';
+import { useStorePart } from '../session/store.ts';
+import type { Work } from '../work/work-types.ts';
+import { measureFrame, startMeasuringIfAsked } from '../working/frame-cost.ts';
+import { markRun } from '../working/marks.ts';
+
+/** The run of a piece of work, in a worker of its own, saved for as long as the page stands. */
+export function useWorkSession(work: Work): Session | null {
+  const [session, setSession] = useState<Session | null>(null);
+  const attempt = useStorePart(work.state, (state) => state.attempt);
+  // biome-ignore lint/correctness/useExhaustiveDependencies: each attempt is another run
+  useEffect(() => {
+    startMeasuringIfAsked();
+    const worker = new Worker(new URL('../session/worker.ts', import.meta.url), {
+      type: 'module',
+    });
+    // Nothing at the plant moves before the learner is there, nor after a break before one says so.
+    const opened = createSession(worker, { ...work.opening(), play: false });
+    const detach = work.attach(opened);
+    const unmark = markRun(opened);
+    let request = requestAnimationFrame(function frame(nowMs) {
+      measureFrame(() => opened.animate(nowMs));
+      request = requestAnimationFrame(frame);
+    });
+    setSession(opened);
+    return () => {
+      cancelAnimationFrame(request);
+      unmark();
+      detach();
+      opened.close();
+      setSession(null);
+    };
+  }, [work, attempt]);
+  return session;
+}

@@ -1,0 +1,51 @@
+import { say, sayWord } from '../../i18n/index.ts';
+import { FrontFrame } from '../front/front-frame.tsx';
+import { AgainButton } from '../job/again-button.tsx';
+import { useExercise } from '../job/exercise-context.tsx';
+import { Notices } from '../job/notices.tsx';
+import type { Lesson } from '../library/exercises.ts';
+import { PageHeading } from '../shell/page-heading.tsx';
+
+/** What to take away, and how the questions went. */
+export function LessonEnd({ lesson }: { readonly lesson: Lesson }) {
+  const { desk } = useExercise();
+  const asked = lesson.steps.flatMap(({ step, ask }, stop) =>
+    ask === undefined ? [] : [{ step, ask, stop, option: desk.answers[stop]?.option ?? null }],
+  );
+  const right = asked.filter(({ ask, option }) => option === ask.right).length;
+  return (
+    <FrontFrame>
+      <a className="back" href="#/practise">
+        ← {say('job.to-practise')}
+      </a>
+      <Notices />
+      <PageHeading>{lesson.title}</PageHeading>
+      <p className="front-lead">{lesson.outro}</p>
+      <p className="choices-lead">
+        <strong>{say('lesson.done', { right, count: asked.length })}</strong>
+      </p>
+      <ul className="lesson-answers">
+        {asked.map(({ step, ask, stop, option }) => (
+          <li key={stop} data-right={option === ask.right}>
+            <p className="quiet">{sayWord('step', step, '.title')}</p>
+            <p>
+              <strong>{ask.question}</strong>
+            </p>
+            <p>
+              <span className="option-mark" aria-hidden="true">
+                {option === ask.right ? '✓' : '×'}
+              </span>{' '}
+              {ask.options[ask.right]}
+            </p>
+          </li>
+        ))}
+      </ul>
+      <p className="buttons debrief-acts">
+        <a className="button primary" href="#/practise">
+          {say('lesson.to-jobs')}
+        </a>
+        <AgainButton />
+      </p>
+    </FrontFrame>
+  );
+}

@@ -1,0 +1,108 @@
+import { existsSync, mkdirSync, readFileSync, writeFileSync } from 'node:fs';
+import { availableParallelism } from 'node:os';
+import { join } from 'node:path';
+import { gzipSync } from 'node:zlib';
+import { type Atlas, decodeAtlas, encodeAtlas } from '../../diagnosis/index.ts';
+import type { RunSetup } from '../../engine/index.ts';
+import { message, sayMessage } from '../../i18n/index.ts';
+import { type Library, nearest, phrase, setupOf } from '../../scenario/index.ts';
+import { type CommandSpec, inQuotes, parseArguments, perhaps } from '../arguments.ts';
+import { buildAtlas } from '../atlas/build-atlas.ts';
+import { openKeep } from '../atlas/keep.ts';
+import { createPool } from '../atlas/pool.ts';
+import { issueLines } from '../issue-lines.ts';
+import { readLibrary } from '../library.ts';
+import { type Outcome, refuse, succeed } from '../outcome.ts';
+
+const SPEC: CommandSpec = {
+  command: 'atlas',
+  options: {
+    '--plant': { value: phrase('usage.expect.plant') },
+    '--to': { value: phrase('usage.expect.folder') },
+    '--fresh': {},
+  },
+  least: 0,
+  most: 0,
+  expected: phrase('usage.expect.nothing'),
+};
+/** Faults between two words of progress. */
+const STRIDE = 10;
+
+/** Simulates every fault of every plant and writes what each check would read. */
+export async function atlas(
+  words: readonly string[],
+  root: string,
+  tell: (line: string) => void,
+): Promise<Outcome> {
+  const parsed = parseArguments(words, SPEC);
+  if (!parsed.ok) return refuse(sayMessage(parsed.mistake));
+  const { options } = parsed.value;
+  const read = readLibrary(root);
+  if (!read.ok) return refuse(issueLines(read.issues));
+  const plants = read.value.plants.map(({ id }) => id);
+  const only = options.get('--plant');
+  if (only !== undefined && !plants.includes(only)) {
+    const expected = phrase('expected.one-of', { words: plants });
+    const params = { command: SPEC.command, found: inQuotes(only), expected };
+    const mend = perhaps(nearest(only, plants));
+    return refuse(sayMessage(phrase('usage.unknown-plant', { ...params, perhaps: mend })));
+  }
+  const setups = new Map(
+    plants.flatMap((plant) => {
+      const setup = only === undefined || only === plant ? soundSetup(read.value, plant) : null;
+      return setup === null ? [] : [[plant, setup] as const];
+    }),
+  );
+  const folder = options.get('--to') ?? join(root, 'assets', 'page', 'atlas');
+  mkdirSync(folder, { recursive: true });
+  // Here and not above: the bundler is large, and no other command needs it.
+  const { bundledFile } = await import('../bench/bundle.ts');
+  const worker = await bundledFile('src/cli/atlas/worker.ts', 'atlas-worker');
+  const pool = createPool(worker, availableParallelism(), { setups: Object.fromEntries(setups) });
+  const fresh = options.has('--fresh');
+  const lines: string[] = [];
+  try {
+    for (const [plant, setup] of setups) {
+      const file = join(folder, `${plant}.json`);
+      const standing = fresh ? null : fingerprintIn(file);
+      const built = await buildAtlas({
+        plant,
+        setup,
+        pool,
+        keep: openKeep(join(root, 'reports', 'atlas', plant), fresh),
+        standing,
+        onProgress: (done, of) => {
+          if (done % STRIDE === 0 || done === of)
+            tell(message('atlas.progress', { plant, done, of }));
+        },
+      });
+      lines.push(built === null ? message('atlas.in-order', { file }) : written(file, built));
+    }
+  } finally {
+    await pool.close();
+  }
+  return succeed(lines.join('\n'));
+}
+
+function written(file: string, built: Atlas): string {
+  const text = encodeAtlas(built);
+  writeFileSync(file, text);
+  return message('atlas.written', {
+    file,
+    causes: built.causes.length,
+    keys: built.keys.length,
+    kilobytes: Math.round(gzipSync(text).length / 1024),
+  });
+}
+
+/** The shipped start of a plant in which nothing is wrong. */
+function soundSetup(library: Library, plant: string): RunSetup | null {
+  const scenario = library.scenarios.find(
+    (one) => one.plant === plant && one.faults.length === 0 && one.expect.reaches === 'modulation',
+  );
+  return scenario === undefined ? null : setupOf(library, scenario.id);
+}
+
+function fingerprintIn(file: string): string | null {
+  return existsSync(file) ? (decodeAtlas(readFileSync(file, 'utf8'))?.fingerprint ?? null) : null;
+}
