@@ -1,16 +1,20 @@
 import type { LadderLayout, PlacedElement, Point } from './layout-types.ts';
+import { svgNode as node, svgText as text } from './svg.ts';
 import type { LadderSymbol, Shape } from './symbols.ts';
 
 /** The drawn ladder: made once for a layout, then only what changed is marked anew. */
 export interface DrawnLadder {
   readonly svg: SVGSVGElement;
+  /** Under everything and over everything, for marks that come and go. */
+  readonly below: SVGElement;
+  readonly above: SVGElement;
+  readonly wirePlaces: ReadonlyMap<string, readonly SVGElement[]>;
   setWire(wire: string, isLive: boolean): void;
   setElement(name: string, isMade: boolean): void;
   /** Mark the rows of these rungs. */
   markRungs(rungs: ReadonlySet<number>): void;
 }
 
-const SVG = 'http://www.w3.org/2000/svg';
 const FLAG_HALF_PX = 12;
 const TERMINAL_DOWN_PX = 19;
 const TERMINAL_OUT_PX = 4;
@@ -19,6 +23,7 @@ export function drawLadder(
   layout: LadderLayout,
   symbolOf: (element: string) => LadderSymbol,
   signals: ReadonlySet<string>,
+  isMadeAtRest: (element: string) => boolean,
 ): DrawnLadder {
   const svg = node('svg', { class: 'ladder-drawing', 'aria-hidden': 'true' }) as SVGSVGElement;
   svg.setAttribute('viewBox', `0 0 ${layout.width} ${layout.height}`);
@@ -40,11 +45,17 @@ export function drawLadder(
     rows.set(rung, [...(rows.get(rung) ?? []), band]);
     svg.append(band);
   }
+  const below = node('g', { class: 'ladder-marks' });
+  const above = node('g', { class: 'ladder-marks' });
+  svg.append(below);
   for (const { wire, x, top, bottom } of layout.rails) {
     ofWire(wire, node('path', { class: 'ladder-wire ladder-rail', d: `M${x} ${top}V${bottom}` }));
   }
   for (const { wire, points } of layout.pieces) {
     ofWire(wire, node('path', { class: 'ladder-wire', d: pathOf(points) }));
+  }
+  for (const { wire, x, top } of layout.rails) {
+    ofWire(wire, node('circle', { class: 'ladder-screw', cx: x, cy: top, r: 4 }));
   }
   for (const { wire, x, y } of layout.dots) {
     ofWire(wire, node('circle', { class: 'ladder-dot', cx: x, cy: y, r: 4.5 }));
@@ -64,12 +75,16 @@ export function drawLadder(
     ofWire(wire, name);
   }
   for (const place of layout.elements) {
-    const drawn = drawElement(place, symbolOf(place.name));
+    const drawn = drawElement(place, symbolOf(place.name), isMadeAtRest(place.name));
     elements.set(place.name, drawn);
     svg.append(drawn);
   }
+  svg.append(above);
   return {
     svg,
+    below,
+    above,
+    wirePlaces: wires,
     setWire(wire, isLive) {
       for (const each of wires.get(wire) ?? []) each.classList.toggle('is-live', isLive);
     },
@@ -82,13 +97,14 @@ export function drawLadder(
   };
 }
 
-function drawElement(place: PlacedElement, symbol: LadderSymbol): SVGElement {
+function drawElement(place: PlacedElement, symbol: LadderSymbol, madeAtRest: boolean): SVGElement {
   const group = node('g', { class: 'ladder-element' });
   const body = node('g', { transform: `translate(${place.x} ${place.y})` });
   for (const [part, shapes] of [
     ['always', symbol.always],
     ['made', symbol.made],
     ['open', symbol.open],
+    ['paper', symbol.paper ?? (madeAtRest ? symbol.made : symbol.open)],
   ] as const) {
     const layer = node('g', { class: `ladder-${part}` });
     layer.append(...shapes.map(drawShape));
@@ -121,18 +137,6 @@ function drawShape(shape: Shape): SVGElement {
   return path;
 }
 
-function text(content: string, x: number, y: number, anchor: string): SVGElement {
-  const element = node('text', { x, y, 'text-anchor': anchor });
-  element.textContent = content;
-  return element;
-}
-
 function pathOf(points: readonly Point[]): string {
   return points.map(({ x, y }, i) => `${i === 0 ? 'M' : 'L'}${x} ${y}`).join('');
-}
-
-function node(name: string, attributes: Readonly<Record<string, string | number>>): SVGElement {
-  const element = document.createElementNS(SVG, name);
-  for (const [key, value] of Object.entries(attributes)) element.setAttribute(key, String(value));
-  return element;
 }

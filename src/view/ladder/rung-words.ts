@@ -12,11 +12,16 @@ export interface RungText {
   readonly isOfStep: boolean;
 }
 
-/** The ladder as a list of sentences: every rung with the state of its wires and elements. */
+/**
+ * The ladder as a list of sentences: every rung with the state of its wires and elements.
+ *
+ * @param isLive false: as on paper, without a state
+ */
 export function createRungWords(
   wiring: LadderWiring,
   channels: readonly Channel[],
   message: Message,
+  isLive = true,
 ): (frame: Float64Array, step: LadderStep) => readonly RungText[] {
   const index = indexChannels(channels);
   const live = createLiveBits('wiring.live', wiring.wires.length, index);
@@ -29,20 +34,21 @@ export function createRungWords(
   const signals = signalWires(wiring);
 
   const wireText = (name: string): string => {
-    const isLive = live.isSet(wirePlaces.get(name) ?? -1);
-    const state = signals.has(name) ? 'signal' : isLive ? 'live' : 'dead';
+    const carries = isLive && live.isSet(wirePlaces.get(name) ?? -1);
+    const state = signals.has(name) ? 'signal' : carries ? 'live' : 'dead';
     return message(`view.ladder.wire.${state}`, { wire: name });
   };
   const elementText = (name: string): string => {
     const place = elementPlaces.get(name);
     if (place === undefined) return name;
     const element = wiring.elements[place];
+    if (!isLive) return elementName(element, message);
     const state = stateWord(element.kind, made.isSet(place), message);
     return message('view.ladder.element', { name: elementName(element, message), state });
   };
   return (frame, step) => {
-    const wiresMoved = live.take(frame);
-    const elementsMoved = made.take(frame);
+    const wiresMoved = isLive && live.take(frame);
+    const elementsMoved = isLive && made.take(frame);
     if (!wiresMoved && !elementsMoved && step === shownStep && shown.length > 0) return shown;
     shownStep = step;
     const ofStep = rungsOfStep(wiring, step);

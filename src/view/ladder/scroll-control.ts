@@ -6,6 +6,7 @@ export interface ScrollControl {
   /** The drawing was made anew: show it at the zoom there is. */
   fit(): void;
   bringIntoView(top: number, bottom: number): void;
+  bringAcross(left: number, right: number): void;
   stop(): void;
 }
 
@@ -130,6 +131,10 @@ export function createScrollControl(
     bringIntoView(top, bottom) {
       const view = { top: host.scrollTop, height: host.clientHeight };
       host.scrollTo({ top: scrollFor(top * zoom, bottom * zoom, view) });
+    },
+    bringAcross(left, right) {
+      const view = { top: host.scrollLeft, height: host.clientWidth };
+      host.scrollTo({ left: scrollFor(left * zoom, right * zoom, view) });
     },
     stop() {
       for (const [type, listener] of entries) host.removeEventListener(type, listener);

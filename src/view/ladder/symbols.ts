@@ -10,18 +10,26 @@ export interface LadderSymbol {
   readonly always: readonly Shape[];
   readonly made: readonly Shape[];
   readonly open: readonly Shape[];
+  /** On paper, where it is not the drawing of how it stands with the plant cold and dead. */
+  readonly paper?: readonly Shape[];
 }
 export type Shape =
   | { readonly d: string; readonly fill?: 'body' | 'ink'; readonly dashed?: true }
   | { readonly text: string; readonly x: number; readonly y: number; readonly inverse?: true };
 
-/** A set of symbols; another can stand beside it under the same kinds. */
-export type SymbolSet = (element: Omit<LadderElement, 'name'>) => LadderSymbol;
+/** What is known of an element when it is drawn. */
+export type DrawnElement = Omit<LadderElement, 'name'> & { readonly name?: string };
+
+/** A set of symbols; `rest` draws what the set has no symbol of its own for. */
+export type SymbolSet = (
+  element: DrawnElement,
+  rest: (element: DrawnElement) => LadderSymbol,
+) => LadderSymbol;
 
 const NOTHING: readonly Shape[] = [];
 
 /** IEC 60617 style. */
-export const iecSymbols: SymbolSet = ({ kind, operator, breaks }) => {
+export const iecSymbols = ({ kind, operator, breaks }: DrawnElement): LadderSymbol => {
   switch (kind) {
     case 'contact':
       return breaks === true ? breakContact(operator) : contact(operator);
@@ -151,7 +159,7 @@ function filling(reach: number, d: string): LadderSymbol {
   return { reach, always: [{ d, fill: 'body' }], made: [{ d, fill: 'ink' }], open: NOTHING };
 }
 
-function lettered(reach: number, d: string, text: string): LadderSymbol {
+export function lettered(reach: number, d: string, text: string): LadderSymbol {
   return {
     reach,
     always: [{ d, fill: 'body' }],
@@ -177,10 +185,10 @@ function controllerEdge(top: number, bottom: number): Shape {
   return { d: box(-19, top, 38, bottom - top), dashed: true };
 }
 
-function box(x: number, y: number, width: number, height: number): string {
+export function box(x: number, y: number, width: number, height: number): string {
   return `M${x} ${y}h${width}v${height}h${-width}Z`;
 }
 
-function circle(r: number, cx = 0, cy = 0): string {
+export function circle(r: number, cx = 0, cy = 0): string {
   return `M${cx - r} ${cy}a${r} ${r} 0 1 0 ${2 * r} 0a${r} ${r} 0 1 0 ${-2 * r} 0Z`;
 }

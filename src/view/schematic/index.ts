@@ -7,6 +7,7 @@ import { siReading } from '../reading.ts';
 import { lookAt, panBy, toDrawing, WHOLE, zoomAt } from './camera.ts';
 import { type CloseUp, createCloseUp } from './close-up-symbol.ts';
 import { closeUpScale, freeRect } from './close-up-view.ts';
+import { eyesIndex, eyesLabels } from './eyes.ts';
 import {
   blendInto,
   createFrameView,
@@ -15,6 +16,8 @@ import {
   wholeNumberPlaces,
 } from './frame-view.ts';
 import { gpuName } from './gpu-name.ts';
+import { createItemMenu, type MenuLine } from './item-menu.ts';
+import { createItemTags, type ItemTags } from './item-tags.ts';
 import { itemAt, itemsOf, listItems, type SchematicItem } from './items.ts';
 import { actOfKey } from './key-control.ts';
 import { labelSize } from './label-size.ts';
@@ -22,6 +25,7 @@ import { createLabelTurns } from './label-turns.ts';
 import { labelsOf } from './labels.ts';
 import { layoutOf } from './layout.ts';
 import { contains, type Point } from './layout-types.ts';
+import { lookItem } from './look-items.ts';
 import { fitInto, measuresFor } from './measures.ts';
 import { createNameTag, type NameTag } from './name-tag.ts';
 import type { SchematicPlant } from './plant.ts';
@@ -31,7 +35,7 @@ import type { SceneContext } from './scene.ts';
 import { buildStage, type Stage } from './stage.ts';
 import { createTextures } from './textures.ts';
 import { createTimingRing } from './timing-ring.ts';
-import type { Schematic, SchematicOptions } from './types.ts';
+import type { ItemTag, Schematic, SchematicOptions } from './types.ts';
 import { createViewCamera } from './view-camera.ts';
 import type { Words } from './words.ts';
 
@@ -72,16 +76,25 @@ export async function createSchematic(
   const view = createFrameView(ids);
   view.still = options.reducedMotion ?? false;
   const timing = createTimingRing();
+  const inside = options.inside ?? true;
+  const all = indexChannels(channels);
   let words: Words = {
     message: options.message,
     reading: options.reading ?? siReading,
-    channels: indexChannels(channels),
+    channels: inside ? all : eyesIndex(all, plant),
     vocabulary: options.vocabulary,
   };
   let theme = options.theme ?? 'light';
   let teaching = options.teaching ?? false;
   let textures = createTextures(paletteOf(theme));
-  let specs = labelsOf(plant, words, teaching);
+  const labels = (): ReturnType<typeof labelsOf> => {
+    const made = labelsOf(plant, words, inside && teaching);
+    return inside ? made : eyesLabels(made, plant, words);
+  };
+  let specs = labels();
+  const menu = createItemMenu(host);
+  let hung: ItemTags | null = null;
+  let hanging: readonly ItemTag[] = [];
   let context: SceneContext;
   let stage: Stage | null = null;
   let items: readonly SchematicItem[] = [];
@@ -134,11 +147,11 @@ export async function createSchematic(
     shown = fit.shown;
     picture.scale.set(shown);
     const m = measuresFor(fit.size);
-    specs = labelsOf(plant, words, teaching);
+    specs = labels();
     const layout = layoutOf(plant, m, (id) => labelSize(specs.get(id), m.fontPx, m.lineHeightPx));
     sharpness = sharpnessNow();
     context = {
-      layout,
+      layout: inside ? layout : { ...layout, legend: [] },
       palette: paletteOf(theme),
       channels: words.channels,
       vocabulary: words.vocabulary,
@@ -149,10 +162,13 @@ export async function createSchematic(
     };
     setTag(null);
     stage?.world.destroy({ children: true });
-    stage = buildStage(plant, specs, context, teaching);
+    stage = buildStage(plant, specs, context, inside && teaching);
     items = itemsOf(plant, layout, words.message);
     picture.removeChildren();
     picture.addChild(stage.world);
+    hung = createItemTags(items, context);
+    hung.show(hanging);
+    stage.world.addChild(hung.node);
     canvas.setAttribute(
       'aria-label',
       words.message('view.schematic.label', { plant: plant.title }),
@@ -188,6 +204,7 @@ export async function createSchematic(
     closeUp = null;
     const item = itemOf(id);
     closeUpId = item?.id ?? null;
+    menu.show(item?.name ?? '', item === null ? [] : menuLines(item.id));
     turns.use(stage?.labels ?? []);
     const go = eased ? (to: typeof WHOLE) => camera.fly(to, view.still) : camera.place;
     if (item === null) {
@@ -202,6 +219,21 @@ export async function createSchematic(
     const { size } = context.layout;
     const free = freeRect(closeUp.panel, size);
     go(lookAt(item.box, closeUpScale(item, free), free, size));
+  }
+
+  /** What can be looked at and connected at an item. */
+  function menuLines(id: string): MenuLine[] {
+    const { looks = [], points = [], onLook, onTestPoint } = options;
+    return [
+      ...looks
+        .filter(({ what }) => onLook !== undefined && lookItem(what, plant) === id)
+        .map(({ what, label }) => ({ label, act: () => onLook?.(what) })),
+      ...points
+        .filter(({ item }) => onTestPoint !== undefined && item === id)
+        // A mirror goes where eyes go: what can be looked at is not offered twice.
+        .filter((point) => !looks.some(({ what }) => what === point.id))
+        .map((point) => ({ label: point.label, act: () => onTestPoint?.(point.id) })),
+    ];
   }
 
   function unfit(at: Point): Point {
@@ -321,6 +353,10 @@ export async function createSchematic(
     },
     focusOn: (itemId) => openCloseUp(itemId, true),
     highlight: setTag,
+    setTags(tags) {
+      hanging = tags;
+      if (hung?.show(tags) === true) draw();
+    },
     zoomBy: zoomMiddle,
     items: () => listItems(items, specs, view.values, words.message),
     onPick(callback) {
@@ -332,6 +368,7 @@ export async function createSchematic(
       clearTimeout(settleTimer);
       clearTimeout(sharpenTimer);
       stopPointer();
+      menu.destroy();
       canvas.removeEventListener('keydown', onKey);
       root.destroy({ children: true });
       textures.destroy();

@@ -1,3 +1,4 @@
+import type { LookWhat } from '../../engine/index.ts';
 import type { Message, Reading } from '../message.ts';
 import type { Theme } from '../palette.ts';
 import type { Vocabulary } from '../vocabulary.ts';
@@ -13,10 +14,30 @@ export interface SchematicOptions {
   readonly reducedMotion?: boolean;
   /** Shows what only the simulator knows: unburnt gas in the furnace. */
   readonly teaching?: boolean;
+  /** False: only what eyes have from where they stand; nothing flows, no instrument is read. True if left out. */
+  readonly inside?: boolean;
+  /** What can be looked at on this plant, offered beside the item it belongs to. */
+  readonly looks?: readonly { readonly what: LookWhat; readonly label: string }[];
+  readonly onLook?: (what: LookWhat) => void;
+  /** Where tools connect, by the item they lie beside. */
+  readonly points?: readonly SchematicPoint[];
+  readonly onTestPoint?: (id: string) => void;
   /** CSS font stack; the drawing is laid out for IBM Plex Sans. */
   readonly fontFamily?: string;
   /** 'auto' takes WebGL only where a real GPU draws it. */
   readonly renderer?: RendererKind | 'auto';
+}
+
+export interface SchematicPoint {
+  readonly id: string;
+  readonly item: string;
+  readonly label: string;
+}
+
+/** A few words that lie beside an item: what a tool reads there. */
+export interface ItemTag {
+  readonly item: string;
+  readonly text: string;
 }
 
 /** An item as a list for a screen reader has it. */
@@ -45,6 +66,8 @@ export interface Schematic {
   focusOn(itemId: string | null): void;
   /** Draw a ring round an item, as when its line in the list has the focus. */
   highlight(itemId: string | null): void;
+  /** What lies beside the items until it is set anew. */
+  setTags(tags: readonly ItemTag[]): void;
   zoomBy(factor: number): void;
   items(): readonly ListedItem[];
   /** An item was pressed or tapped; null when the close-up was left. */

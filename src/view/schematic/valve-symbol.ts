@@ -36,14 +36,15 @@ export function createValveSymbol(place: PlacedSymbol, context: SceneContext): D
     fixed: placed([outline, box], place, scale, turnOf(place)),
     node: placed([filling, stem, coil], place, scale, turnOf(place)),
     show(view) {
-      const look = valveLook(readAt(view.values, opening));
+      // Where nothing says how it stands it is drawn as on paper: without current.
+      const look = valveLook(readAt(view.values, opening, opensAlone ? 1 : 0));
       if (look.fill !== fill) {
         fill = look.fill;
         fillTo(filling, fill);
         stem.y = -look.stemPx;
       }
       const isTold = isSet(readAt(view.values, commands), coilBit);
-      const isFed = coilBit !== 0 && isTold !== opensAlone;
+      const isFed = commands >= 0 && coilBit !== 0 && isTold !== opensAlone;
       if (isFed !== fed) {
         fed = isFed;
         coil.visible = fed;

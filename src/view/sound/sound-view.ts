@@ -1,5 +1,6 @@
 import { type Channel, type ChannelIndex, indexChannels, readAt } from '../channels.ts';
 import { bitOf, isSet, terminalOf, type Vocabulary } from '../vocabulary.ts';
+import { createEvidenceEar } from './evidence-ear.ts';
 
 /** How loud each lasting sound is (0…1), and how fast the fan's loop runs. */
 export interface SoundLevels {
@@ -9,6 +10,9 @@ export interface SoundLevels {
   flameVolume: number;
   sparkVolume: number;
   alarmVolume: number;
+  squealVolume: number;
+  huntingVolume: number;
+  hissVolume: number;
 }
 
 /** Something that is heard once; `valve` names the valve of a valve sound. */
@@ -27,7 +31,10 @@ export type SoundEventType =
   | 'main-lights'
   | 'flame-out'
   | 'alarm'
-  | 'alarm-stops';
+  | 'alarm-stops'
+  | 'belt-squeals'
+  | 'regulator-hunts'
+  | 'vent-hisses';
 
 /** Hears a run frame by frame; keeps only what it needs to notice a change. */
 export interface SoundEar {
@@ -68,9 +75,22 @@ export function createSoundEar(channels: readonly Channel[], vocabulary: Vocabul
     flameVolume: 0,
     sparkVolume: 0,
     alarmVolume: 0,
+    squealVolume: 0,
+    huntingVolume: 0,
+    hissVolume: 0,
   };
-  const was = { fan: false, spark: false, pilot: false, main: false, alarm: false };
+  const was = {
+    fan: false,
+    spark: false,
+    pilot: false,
+    main: false,
+    alarm: false,
+    squeal: false,
+    hunting: false,
+    hiss: false,
+  };
   const stems = valves.map(() => false);
+  const evidence = createEvidenceEar(channels);
   let lastS: number | null = null;
 
   return {
@@ -97,6 +117,16 @@ export function createSoundEar(channels: readonly Channel[], vocabulary: Vocabul
       const alarms = isSet(readAt(frame, places.commands), alarmBit);
       levels.alarmVolume = alarms ? 0.7 : 0;
 
+      const signs = evidence.hear(frame, tS);
+      levels.squealVolume = stepped(0.6 * signs.squeal);
+      levels.huntingVolume = stepped(0.6 * signs.hunting);
+      levels.hissVolume = stepped(0.6 * signs.hiss);
+
+      if (turned('squeal', isHeard(signs.squeal, was.squeal)) && was.squeal) note('belt-squeals');
+      if (turned('hunting', isHeard(signs.hunting, was.hunting)) && was.hunting) {
+        note('regulator-hunts');
+      }
+      if (turned('hiss', isHeard(signs.hiss, was.hiss)) && was.hiss) note('vent-hisses');
       if (turned('fan', rpm > TURNS_RPM)) note(was.fan ? 'fan-starts' : 'fan-stops');
       if (turned('spark', sparks)) note(was.spark ? 'spark' : 'spark-stops');
       for (let i = 0; i < valves.length; i += 1) {
@@ -120,6 +150,13 @@ export function createSoundEar(channels: readonly Channel[], vocabulary: Vocabul
     return changed;
   }
 }
+
+/** Heard from here on, and until it is fainter than that. */
+function isHeard(loudness: number, was: boolean): boolean {
+  return loudness > (was ? STILL_HEARD : HEARD);
+}
+const HEARD = 0.1;
+const STILL_HEARD = 0.04;
 
 /** Solenoid valves clack; a cock or a servo valve does not. */
 export function valvesOf(channels: readonly Channel[], vocabulary: Vocabulary): string[] {

@@ -1,3 +1,4 @@
+import type { Heard } from '../../engine/index.ts';
 import type { Channel } from '../channels.ts';
 import type { Message } from '../message.ts';
 import type { Vocabulary } from '../vocabulary.ts';
@@ -13,7 +14,17 @@ export interface SoundOptions {
   readonly onCaption?: (caption: Caption) => void;
 }
 
-export type SoundName = 'fan' | 'gas' | 'flame' | 'spark' | 'valve' | 'light' | 'alarm';
+export type SoundName =
+  | 'fan'
+  | 'gas'
+  | 'flame'
+  | 'spark'
+  | 'valve'
+  | 'light'
+  | 'alarm'
+  | 'squeal'
+  | 'hunting'
+  | 'hiss';
 
 export interface Caption {
   readonly code: string;
@@ -28,6 +39,8 @@ export interface Sound {
    * the sounds the first time.
    */
   unlock(): Promise<void>;
+  /** Someone listens: signs of something wrong are sounded for a moment, also in a pause. */
+  setHeard(heard: readonly Heard[]): void;
   setMuted(muted: boolean): void;
   setMessage(message: Message): void;
   destroy(): void;

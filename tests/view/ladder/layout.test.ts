@@ -1,36 +1,19 @@
 import library from 'virtual:library';
 import { describe, expect, it } from 'vitest';
 import { wiringFacts } from '../../../src/app/session/wiring-facts.ts';
-import { message } from '../../../src/i18n/index.ts';
 import type { LadderWiring } from '../../../src/view/index.ts';
-import { ladderLayout } from '../../../src/view/ladder/layout.ts';
 import { TERMINAL_PX } from '../../../src/view/ladder/layout-pen.ts';
 import type { LadderLayout, Point } from '../../../src/view/ladder/layout-types.ts';
-import { elementName } from '../../../src/view/ladder/names.ts';
 import { sectionsOf } from '../../../src/view/ladder/rung-tree.ts';
-import { iecSymbols } from '../../../src/view/ladder/symbols.ts';
-import { wrapText } from '../../../src/view/schematic/wrap-text.ts';
-import { textWidth } from '../../../src/view/text-width.ts';
+import { SYMBOL_SETS } from '../../../src/view/ladder/types.ts';
+import { laidOut, widthOf } from './laid-out.ts';
 import { wiring, wiringOf } from './wiring.ts';
 
 const WIDTHS = [340, 800, 982, 1472];
-const FONT_PX = 16;
-const widthOf = (text: string): number => textWidth(text, FONT_PX, 400);
 const PLANS: readonly (readonly [string, LadderWiring])[] = [
   ['a small plant', wiring],
   ...library.plants.map((plant) => [plant.id, wiringFacts(plant)] as const),
 ];
-
-function laidOut(widthPx: number, plan: LadderWiring): LadderLayout {
-  const kinds = new Map(plan.elements.map(({ name, kind }) => [name, kind]));
-  return ladderLayout(plan, {
-    widthPx,
-    fontPx: FONT_PX,
-    reachOf: (name) => iecSymbols({ kind: kinds.get(name) ?? 'contact' }).reach,
-    linesOf: (name, room) => wrapText(elementName({ name }, message), room, widthOf),
-    widthOf,
-  });
-}
 
 describe('the rungs taken apart', () => {
   it('a wire from which many rungs begin is a rail, one from which few do is a branch', () => {
@@ -84,70 +67,68 @@ describe('the rungs taken apart', () => {
   });
 });
 
-describe.each(PLANS.flatMap(([name, plan]) => WIDTHS.map((width) => ({ name, plan, width }))))(
-  'the ladder of $name at $width wide',
-  ({ plan, width }) => {
-    const layout = laidOut(width, plan);
+describe.each(
+  PLANS.flatMap(([name, plan]) =>
+    WIDTHS.flatMap((width) => SYMBOL_SETS.map((set) => ({ name, plan, width, set }))),
+  ),
+)('the ladder of $name at $width wide with $set symbols', ({ plan, width, set }) => {
+  const layout = laidOut(width, plan, set);
 
-    it('has every element once and every wire', () => {
-      const drawn = layout.elements.map(({ name }) => name);
-      expect([...drawn].sort()).toEqual(plan.elements.map(({ name }) => name).sort());
-      const pieces = new Set(layout.pieces.map(({ wire }) => wire));
-      expect(plan.wires.filter((wire) => !pieces.has(wire))).toEqual([]);
-    });
+  it('has every element once and every wire', () => {
+    const drawn = layout.elements.map(({ name }) => name);
+    expect([...drawn].sort()).toEqual(plan.elements.map(({ name }) => name).sort());
+    const pieces = new Set(layout.pieces.map(({ wire }) => wire));
+    expect(plan.wires.filter((wire) => !pieces.has(wire))).toEqual([]);
+  });
 
-    it('names every wire somewhere', () => {
-      const named = new Set([...layout.names, ...layout.flags].map(({ wire }) => wire));
-      expect(plan.wires.filter((wire) => !named.has(wire))).toEqual([]);
-    });
+  it('names every wire somewhere', () => {
+    const named = new Set([...layout.names, ...layout.flags].map(({ wire }) => wire));
+    expect(plan.wires.filter((wire) => !named.has(wire))).toEqual([]);
+  });
 
-    it('stays inside its width', () => {
-      for (const { x, lines } of layout.elements) {
-        for (const line of lines) {
-          expect(x - widthOf(line) / 2).toBeGreaterThanOrEqual(0);
-          expect(x + widthOf(line) / 2).toBeLessThanOrEqual(layout.width);
-        }
+  it('stays inside its width', () => {
+    for (const { x, lines } of layout.elements) {
+      for (const line of lines) {
+        expect(x - widthOf(line) / 2).toBeGreaterThanOrEqual(0);
+        expect(x + widthOf(line) / 2).toBeLessThanOrEqual(layout.width);
       }
-      for (const { x, widthPx } of layout.flags) {
-        expect(x).toBeGreaterThan(0);
-        expect(x + widthPx).toBeLessThan(layout.width);
-      }
-    });
+    }
+    for (const { x, widthPx } of layout.flags) {
+      expect(x).toBeGreaterThan(0);
+      expect(x + widthPx).toBeLessThan(layout.width);
+    }
+  });
 
-    it('keeps the names of neighbours apart', () => {
-      for (const a of layout.elements) {
-        for (const b of layout.elements) {
-          if (a === b || a.y !== b.y || b.x < a.x) continue;
-          const widest = (lines: readonly string[]): number => Math.max(...lines.map(widthOf));
-          expect(b.x - a.x).toBeGreaterThanOrEqual((widest(a.lines) + widest(b.lines)) / 2);
-        }
+  it('keeps the names of neighbours apart', () => {
+    for (const a of layout.elements) {
+      for (const b of layout.elements) {
+        if (a === b || a.y !== b.y || b.x < a.x) continue;
+        const widest = (lines: readonly string[]): number => Math.max(...lines.map(widthOf));
+        expect(b.x - a.x).toBeGreaterThanOrEqual((widest(a.lines) + widest(b.lines)) / 2);
       }
-    });
+    }
+  });
 
-    it('draws each wire as one connected whole, where it is not led on by its name', () => {
-      for (const wire of plan.wires) expect([wire, islands(layout, wire)]).toEqual([wire, 1]);
-    });
+  it('draws each wire as one connected whole, where it is not led on by its name', () => {
+    for (const wire of plan.wires) expect([wire, islands(layout, wire)]).toEqual([wire, 1]);
+  });
 
-    it('crosses no wire with another wire or element', () => {
-      const uprights = layout.pieces.filter(({ points: [a, b] }) => a.x === b.x && a.y !== b.y);
-      for (const upright of uprights) {
-        const [a, b] = upright.points;
-        const crossed = layout.pieces.filter(
-          ({ wire, points: [p, q] }) =>
-            wire !== upright.wire &&
-            p.y === q.y &&
-            between(p.y, a.y, b.y) &&
-            between(a.x, p.x, q.x),
-        );
-        expect(crossed.map(({ wire }) => `${upright.wire} × ${wire}`)).toEqual([]);
-        const struck = layout.elements.filter(
-          ({ x, y }) => between(y, a.y, b.y) && Math.abs(x - a.x) < TERMINAL_PX,
-        );
-        expect(struck.map(({ name }) => name)).toEqual([]);
-      }
-    });
-  },
-);
+  it('crosses no wire with another wire or element', () => {
+    const uprights = layout.pieces.filter(({ points: [a, b] }) => a.x === b.x && a.y !== b.y);
+    for (const upright of uprights) {
+      const [a, b] = upright.points;
+      const crossed = layout.pieces.filter(
+        ({ wire, points: [p, q] }) =>
+          wire !== upright.wire && p.y === q.y && between(p.y, a.y, b.y) && between(a.x, p.x, q.x),
+      );
+      expect(crossed.map(({ wire }) => `${upright.wire} × ${wire}`)).toEqual([]);
+      const struck = layout.elements.filter(
+        ({ x, y }) => between(y, a.y, b.y) && Math.abs(x - a.x) < TERMINAL_PX,
+      );
+      expect(struck.map(({ name }) => name)).toEqual([]);
+    }
+  });
+});
 
 function between(value: number, a: number, b: number): boolean {
   return value > Math.min(a, b) + 0.5 && value < Math.max(a, b) - 0.5;

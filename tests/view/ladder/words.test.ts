@@ -75,6 +75,14 @@ describe('the ladder in words', () => {
     );
   });
 
+  it('as on paper says names only, whatever the plant does', () => {
+    const onPaper = createRungWords(wiring, channels, message, false);
+    const before = onPaper(frameOf([], []), NO_STEP).map(({ text }) => text);
+    expect(before[0]).toBe('wire L, isolator, wire L0, control fuse, wire L1');
+    const after = onPaper(frameOf(['L', 'L0'], ['isolator']), NO_STEP).map(({ text }) => text);
+    expect(after).toEqual(before);
+  });
+
   it('says the past state of a moment looked back to', () => {
     const before = say(frameOf([], []), NO_STEP)[11].text;
     const after = say(frameOf(['L1', '30'], ['out.fan', 'fan-relay.coil']), NO_STEP)[11].text;
