@@ -100,7 +100,7 @@ function hunting({ store, channels, faults }: RunState): number {
 
 function vent({ plant }: RunState): number {
   const { vent: place } = plant.places;
-  return place < 0 ? 0 : Math.abs(plant.gas.flowKgS[place] as number) / VENT_LOUD_KGS;
+  return place < 0 ? 0 : Math.max(0, plant.gas.flowKgS[place] as number) / VENT_LOUD_KGS;
 }
 
 function joints({ plant }: RunState): number {
