@@ -26,9 +26,11 @@ export type { ChannelInfo } from './channels.ts';
 export type { RunEvent } from './events.ts';
 export { type InputReading, inputReadings } from './input-readings.ts';
 export { HEARD_WHATS, type Heard, type HeardWhat } from './looks/listen.ts';
+export { JOINED_BY } from './looks/look-at-terminals.ts';
 export {
   LOOK_WHATS,
   LOOK_WORDS,
+  type LookOptions,
   type LookReading,
   type LookWhat,
   type LookWord,

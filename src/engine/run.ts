@@ -7,11 +7,12 @@ import { digest } from '../numeric/index.ts';
 import type { Action, TimedAction } from './actions.ts';
 import { type Bench, benchOf } from './bench.ts';
 import type { ChannelInfo } from './channels.ts';
+import { checkOrders } from './check-orders.ts';
 import type { RunEvent } from './events.ts';
 import { firstFrame, frameAt } from './frame-store.ts';
 import { type Heard, listen } from './looks/listen.ts';
 import { look, lookPlacesOf } from './looks/look.ts';
-import type { LookReading, LookWhat } from './looks/look-reading.ts';
+import type { LookOptions, LookReading, LookWhat } from './looks/look-reading.ts';
 import { smell } from './looks/smell.ts';
 import { dialsAsTheyStand } from './mend.ts';
 import { createRunState, type RunState } from './run-state.ts';
@@ -59,7 +60,7 @@ export interface Run {
   /** What can be looked at on this plant. */
   lookPlaces(): readonly LookWhat[];
   /** What eyes find there now; null where this plant has no such thing. */
-  look(what: LookWhat): LookReading | null;
+  look(what: LookWhat, options?: LookOptions): LookReading | null;
   /** What ears find, the loudest first. */
   listen(): readonly Heard[];
   /** Gas in the air of the boiler room as a nose has it: share of its lower explosive limit, roughly. */
@@ -77,8 +78,12 @@ export interface RunOptions {
   readonly probe?: (phase: number) => void;
 }
 
-/** @throws RangeError when the plant's data contradict themselves; a checked library never does */
+/**
+ * @throws RangeError when the plant's data contradict themselves, or a fault's onset has no time; a
+ *   checked library never does
+ */
 export function createRun(setup: RunSetup, options: RunOptions = {}): Run {
+  checkOrders(setup.faults);
   const probe = options.probe ?? null;
   const keep = options.keep === 'hash only' ? 'last frame' : 'all';
   const stepMs = options.stepMs ?? STEP_MS;
@@ -129,7 +134,7 @@ export function createRun(setup: RunSetup, options: RunOptions = {}): Run {
     settings: () => dialsAsTheyStand(run),
     bench: () => benchOf(run),
     lookPlaces: () => lookPlacesOf(run),
-    look: (what) => look(run, what),
+    look: (what, options) => look(run, what, options),
     listen: () => listen(run),
     smell: () => smell(run),
     standingFaults: () => run.faults.standing,

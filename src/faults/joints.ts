@@ -75,7 +75,15 @@ const LEAKAGE: SeverityRange = {
   high: 40,
 };
 
-function earthFault(cable: string, part: PartName, element: Named): Fault {
+/** What takes microamps away is far less than what blows a fuse. */
+const SIGNAL_LEAKAGE: SeverityRange = { ...LEAKAGE, low: 5e-4, typical: 0.05, high: 10 };
+
+function earthFault(
+  cable: string,
+  part: PartName,
+  element: Named,
+  severity: SeverityRange = LEAKAGE,
+): Fault {
   return faultOf(
     (s) => {
       const place = placeOf(element)(s);
@@ -86,7 +94,7 @@ function earthFault(cable: string, part: PartName, element: Named): Fault {
       family: FAMILY,
       component: `${cable} cable`,
       mechanism: 'the insulation of a core is chafed through, so it leaks to the metal around it',
-      severity: LEAKAGE,
+      severity,
       onsets: ANY_ONSET,
       repair: 'prove dead, test the insulation, replace the cable and what chafed it',
       remedies: by(part, 'replace'),
@@ -195,6 +203,12 @@ export const JOINT_FAULTS: readonly Fault[] = [
     named((s) => relayOf(s, 'upstreamValve'), '.contact'),
   ),
   earthFault('airflow switch', 'airflow switch wiring', airflow),
+  earthFault(
+    'flame sensor',
+    'flame sensor cable',
+    named((s) => s.field.flameSensors[0], '.signal'),
+    SIGNAL_LEAKAGE,
+  ),
   swapped(
     'gas switch wires swapped',
     'gas switches',

@@ -80,7 +80,8 @@ export function signalsOf(field: DevicesInWires): Map<string, () => number> {
   }
   for (const c of field.feedControls) signals.set(`ao.${c.parameters.id}`, () => c.demand);
   for (const s of field.flameSensors) {
-    signals.set(`${s.parameters.id}.signal`, () => s.smoothMicroamps + s.noiseMicroamps);
+    const sent = () => (s.powered ? s.smoothMicroamps + s.noiseMicroamps : 0);
+    signals.set(`${s.parameters.id}.signal`, sent);
   }
   return signals;
 }

@@ -36,6 +36,8 @@ export interface FlameSensor {
   smoothMicroamps: number;
   noiseMicroamps: number;
   microamps: number;
+  /** Of the amplifier; without it nothing stands on the wire. */
+  powered: boolean;
 }
 
 export function createFlameSensor(
@@ -59,6 +61,7 @@ export function createFlameSensor(
     smoothMicroamps: 0,
     noiseMicroamps: 0,
     microamps: 0,
+    powered: false,
   };
   look(sensor);
   return sensor;
@@ -89,6 +92,7 @@ export function stepFlameSensor(
   powered: boolean,
 ): void {
   const { pilotIntensity, mainIntensity, mainLift, sparkW } = readings;
+  sensor.powered = powered;
   if (
     mainIntensity !== sensor.mainIntensity ||
     pilotIntensity !== sensor.pilotIntensity ||

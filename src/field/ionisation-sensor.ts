@@ -7,7 +7,9 @@ const HALF_WAVE_MICROAMPS = 450158.158078553;
  * A flame rod: the flame conducts, and rectifies because the burner is so much larger than the rod.
  *
  * Equation: I_dc = V·√2 / (π·R), the mean of a half-wave rectified sine; R = R_flame/immersion + R_fouling.
- * A path to earth takes no direct current itself but loads the source: V = Vs · Re/(Re + Rs).
+ * A path to earth takes no direct current itself but loads the source to V = Vs · Re/(Re + Rs). Both
+ * resistances stand in the wiring, Re at the sensor and Rs at the amplifier's input, and the network
+ * divides there: so that a meter finds what takes the signal. Here V is that of the unloaded source.
  * Valid for: perfect rectification; R far above the source's resistance.
  * Left out: reverse conduction, capacitance of the cable.
  * Source: half-wave rectifier, any circuits text; magnitudes J. Lawton, F. Weinberg, Electrical
@@ -45,13 +47,12 @@ export interface RodSight {
 }
 
 export function aimRod(p: IonisationSensorParameters): RodSight {
-  const loopOhm = p.earthOhm + p.sourceOhm;
   return {
     kind: 'ionisation',
     pilot: p.pilotImmersion,
     main: p.mainImmersion,
     liftLoss: p.liftLoss,
-    volts: loopOhm > 0 ? (p.sourceVolts * p.earthOhm) / loopOhm : 0,
+    volts: p.sourceVolts,
     flameOhm: p.flameOhm,
     foulingOhm: p.foulingOhm,
   };

@@ -1,3 +1,4 @@
+export { type AnswerCause, answerOfDrill, answerOfJob, type ExerciseAnswer } from './answer.ts';
 export { MAX_FILE_CHARACTERS, MAX_RUN_S, MAX_SEED } from './bounds.ts';
 export { causePartsOf, causesOf } from './causes.ts';
 export { checkExpectation } from './check-expectation.ts';

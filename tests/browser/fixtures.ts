@@ -16,18 +16,19 @@ export const test = base.extend<Fixtures>({
     await use([]);
   },
   complaints: [
-    async ({ page, allowedMessages }, use) => {
+    async ({ context, page, allowedMessages }, use) => {
       const complaints: string[] = [];
       const note = (text: string) => {
         if (text.startsWith(BLOCKED)) return;
         if (!allowedMessages.some((allowed) => text.includes(allowed))) complaints.push(text);
       };
-      page.on('console', (message) => {
+      // Of every page: a test may end one and open another.
+      context.on('console', (message) => {
         if (message.type() === 'error' || message.type() === 'warning') {
           note(`${message.text()} (${message.location().url})`);
         }
       });
-      page.on('pageerror', (error) => note(`uncaught: ${error.message}`));
+      context.on('weberror', (error) => note(`uncaught: ${error.error().message}`));
       page.on('crash', () => note('the page crashed'));
       await use(complaints);
       expect(complaints, 'unexpected console messages').toEqual([]);

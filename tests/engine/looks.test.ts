@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest';
 import {
   createRun,
   LOOK_WORDS,
+  type LookOptions,
   type LookReading,
   type LookWhat,
   leakPlacesOf,
@@ -18,8 +19,8 @@ function runWith(plant: string, fault: string, severity?: number): Run {
   return createRun(withFault(soundSetup(plant), found, severity ?? found.severity.high));
 }
 
-function seen(run: Run, what: LookWhat): LookReading {
-  const reading = run.look(what);
+function seen(run: Run, what: LookWhat, options?: LookOptions): LookReading {
+  const reading = run.look(what, options);
   if (reading === null) throw new Error(`no ${what}`);
   return reading;
 }
@@ -238,9 +239,10 @@ describe('gas that escapes', () => {
     const run = createRun(withFault(soundSetup('dairy'), fault, fault.severity.high));
     sound.advanceTo(30);
     run.advanceTo(30);
-    expect(seen(sound, 'gas joints').words).toEqual(['look.joints.dry']);
+    const spray = { spray: true };
+    expect(seen(sound, 'gas joints', spray).words).toEqual(['look.joints.dry']);
     expect(sound.smell()).toBe(0);
-    const { words, values } = seen(run, 'gas joints');
+    const { words, values } = seen(run, 'gas joints', spray);
     expect(words).toEqual(['look.joints.foam']);
     const wet = Object.entries(values).filter(([, kgS]) => kgS > 1e-8);
     expect(wet).toHaveLength(1);
@@ -251,9 +253,71 @@ describe('gas that escapes', () => {
     const part = fault.remedies[0]?.part ?? '';
     run.act({ type: 'repair', part, way: 'tighten' });
     run.advanceTo(31);
-    expect(seen(run, 'gas joints').words).toEqual(['look.joints.dry']);
+    expect(seen(run, 'gas joints', spray).words).toEqual(['look.joints.dry']);
     expect(run.smell()).toBe(0);
     expect(run.bench().opened).toEqual([{ part, t: 30 }]);
+  });
+});
+
+describe('bare eyes', () => {
+  it('see no gas: the joints look the same, tight or not', () => {
+    const leak = faultsOf(soundSetup('dairy').plant).find(({ id }) => id.startsWith('gas escapes'));
+    const run = runWith('dairy', leak?.id ?? '');
+    const sound = createRun(soundSetup('dairy'));
+    run.advanceTo(30);
+    sound.advanceTo(30);
+    expect(seen(run, 'gas joints', { spray: true }).words).toEqual(['look.joints.foam']);
+    expect(seen(run, 'gas joints')).toEqual(seen(sound, 'gas joints'));
+    expect(seen(run, 'gas joints').values).toEqual({});
+  });
+});
+
+describe('the terminal strip', () => {
+  const IN_ORDER = { what: 'terminal strip', values: {}, words: ['look.strip.in-order'] };
+  const strip = (run: Run) => {
+    run.advanceTo(1);
+    return seen(run, 'terminal strip');
+  };
+
+  it('has the jumper that someone left, by its two wires, until it is taken out', () => {
+    const run = runWith('laundry', 'jumper left across the airflow switch');
+    expect(strip(run)).toEqual({
+      what: 'terminal strip',
+      values: { 'L1+33': 1 },
+      words: ['look.strip.jumper'],
+      needsOpening: true,
+    });
+    run.act({ type: 'repair', part: 'airflow switch wiring', way: 'remove jumper' });
+    run.advanceTo(2);
+    expect(seen(run, 'terminal strip')).toMatchObject(IN_ORDER);
+  });
+
+  it('has a jumper of one’s own, put on terminals, beside one that lay there', () => {
+    const run = runWith('laundry', 'jumper left across the airflow switch');
+    run.act({ type: 'jumper', from: 'low-gas:1', to: 'low-gas:2', on: true });
+    run.act({ type: 'jumper', from: '33', to: 'L1', on: true });
+    expect(strip(run).values).toEqual({ 'L1+33': 2, 'L1+31': 1 });
+    run.act({ type: 'jumper', from: 'low-gas:1', to: 'low-gas:2', on: false });
+    run.advanceTo(2);
+    expect(Object.keys(seen(run, 'terminal strip').values)).toEqual(['L1+33']);
+  });
+
+  it('has a wire that is out, at its terminal', () => {
+    const run = runWith('laundry', 'wire off at the airflow switch');
+    expect(strip(run)).toMatchObject({
+      values: { 'airflow:1': 1 },
+      words: ['look.strip.wire-out'],
+    });
+  });
+
+  it.each([
+    'gas switch wires swapped',
+    'limit-string terminal loose',
+    'high-resistance contact at the airflow switch',
+    'loose neutral',
+    'earth fault on the valve cable',
+  ])('looks in order with %s', (fault) => {
+    expect(strip(runWith('laundry', fault))).toMatchObject(IN_ORDER);
   });
 });
 

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { type Action, createRun, type RunSetup } from '../../src/engine/index.ts';
+import { type Action, createRun, type FaultOrder, type RunSetup } from '../../src/engine/index.ts';
 import { shippedSetup } from '../support/library.ts';
 
 const UNTIL_S = 240;
@@ -105,6 +105,20 @@ describe('a run is its log', () => {
     run.act({ type: 'turn-cock', cock: 'cock', opening: 0.3 });
     run.advanceTo(60);
     expect(JSON.stringify(setup)).toBe(before);
+  });
+
+  it.each([
+    [{ kind: 'intermittent' }, 'undefined, undefined, undefined'],
+    [{ kind: 'intermittent', fromS: 5, periodS: 0, duty: 0.5 }, '5, 0, 0.5'],
+    [{ kind: 'intermittent', fromS: 5, periodS: 20, duty: 2 }, '5, 20, 2'],
+    [{ kind: 'time' }, 'undefined'],
+  ])('an onset of %j is refused by the name of its order', (onset, found) => {
+    const order = { fault: 'lens dirty', severity: 0.5, onset } as unknown as FaultOrder;
+    const sound: FaultOrder = { ...order, onset: { kind: 'start' } };
+    const make = () => createRun({ ...healthy(), faults: [sound, order] });
+    expect(make).toThrow(RangeError);
+    expect(make).toThrow(`faults[1] (lens dirty)`);
+    expect(make).toThrow(`found ${found}`);
   });
 
   it('no recorded number is anything but a number', () => {

@@ -6,6 +6,7 @@ import { createRun } from '../../src/engine/index.ts';
 import { faultsOf } from '../../src/faults/index.ts';
 import { brokenInvariants } from '../support/invariants.ts';
 import { library } from '../support/library.ts';
+import { readByHand, shownByHand, shownInRun } from './at-hand.ts';
 import { checksThatShow } from './checks.ts';
 import { exercised, START, soundSetup } from './exercises.ts';
 import type { Asked, Found } from './put-through.ts';
@@ -39,11 +40,12 @@ describe.each(library.plants.map((plant) => [plant.id, plant] as const))('%s', (
   const faults = faultsOf(plant);
 
   it.each(faults.map((fault) => [fault.id] as const))(
-    '%s: at any severity no invariant breaks, and at high severity some check shows it',
+    '%s: no invariant breaks at any severity, some check shows it at high and something at hand at typical severity',
     async (fault) => {
-      const { wrong, shown } = await ask({ plant: id, fault });
+      const { wrong, shown, atHand } = await ask({ plant: id, fault });
       expect(wrong).toEqual([]);
       expect(shown).not.toBeNull();
+      expect(atHand).not.toBeNull();
     },
     LONG_MS,
   );
@@ -53,6 +55,8 @@ describe.each(library.plants.map((plant) => [plant.id, plant] as const))('%s', (
     expect(brokenInvariants(sound)).toEqual([]);
     expect(sound.status().lockout).toBeNull();
     expect([...checksThatShow(sound, exercised(setup, START))]).toEqual([]);
+    expect(shownInRun(sound, exercised(setup, START))).toBeNull();
+    expect(shownByHand(readByHand(setup), readByHand(setup))).toBeNull();
   });
 
   it('inserted and cleared again, every fault leaves the sound parameters behind', () => {

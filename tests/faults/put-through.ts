@@ -3,8 +3,9 @@
  * module wrappers the simulation runs at twice the speed.
  */
 import type { Run } from '../../src/engine/index.ts';
-import { findFault } from '../../src/faults/index.ts';
+import { type Fault, findFault } from '../../src/faults/index.ts';
 import { brokenInvariants } from '../support/invariants.ts';
+import { readByHand, shownByHand, shownInRun } from './at-hand.ts';
 import { type Check, checksThatShow } from './checks.ts';
 import {
   type Exercise,
@@ -28,9 +29,12 @@ export interface Found {
     readonly by: string;
     readonly checks: readonly (readonly [Check, string])[];
   } | null;
+  /** At typical severity: the first thing a technician has at hand that shows it. */
+  readonly atHand: string | null;
 }
 
 const soundRuns = new Map<string, Run>();
+const soundReadings = new Map<string, ReturnType<typeof readByHand>>();
 
 function putThrough({ plant, fault: id }: Asked): Found {
   const fault = findFault(id);
@@ -54,9 +58,24 @@ function putThrough({ plant, fault: id }: Asked): Found {
   }
   for (const exercise of [START, ...FURTHER]) {
     const checks = [...checksThatShow(soundRun(plant, exercise), watched(high, exercise))];
-    if (checks.length > 0) return { wrong, shown: { by: exercise.name, checks } };
+    if (checks.length === 0) continue;
+    return { wrong, shown: { by: exercise.name, checks }, atHand: atHand(plant, fault) };
   }
-  return { wrong, shown: null };
+  return { wrong, shown: null, atHand: null };
+}
+
+/** By hand first, which costs one start; then by what the tools read through the exercises. */
+function atHand(plant: string, fault: Fault): string | null {
+  const sound = soundReadings.get(plant) ?? readByHand(soundSetup(plant));
+  soundReadings.set(plant, sound);
+  const setup = withFault(soundSetup(plant), fault, fault.severity.typical);
+  const byHand = shownByHand(sound, readByHand(setup));
+  if (byHand !== null) return byHand;
+  for (const exercise of [START, ...FURTHER]) {
+    const inRun = shownInRun(soundRun(plant, exercise), exercised(setup, exercise));
+    if (inRun !== null) return `${inRun}, ${exercise.name}`;
+  }
+  return null;
 }
 
 function soundRun(plant: string, exercise: Exercise): Run {

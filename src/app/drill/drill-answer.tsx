@@ -1,6 +1,7 @@
 import { say } from '../../i18n/index.ts';
 import { FrontFrame } from '../front/front-frame.tsx';
 import { AgainButton } from '../job/again-button.tsx';
+import { ClaimVerdicts } from '../job/claim-verdicts.tsx';
 import { useExercise } from '../job/exercise-context.tsx';
 import { Notices } from '../job/notices.tsx';
 import { OptionList } from '../job/option-list.tsx';
@@ -14,7 +15,7 @@ export function DrillAnswer({ drill }: { readonly drill: Drill }) {
   const { desk } = useExercise();
   const verdict = useVerdict();
   const answered = desk.answers.at(-1)?.option ?? null;
-  const claimed = desk.claims.at(-1)?.part ?? null;
+  const told = verdict === 'failed' ? null : verdict;
   return (
     <FrontFrame>
       <a className="back" href="#/practise">
@@ -27,11 +28,10 @@ export function DrillAnswer({ drill }: { readonly drill: Drill }) {
           {drill.options === undefined || answered === null ? (
             <>
               <h2>{drill.question}</h2>
-              <p>
-                {claimed === null
-                  ? say('drill.no-answer')
-                  : say('job.finish.claimed', { part: claimed })}
-              </p>
+              {desk.claims.length === 0 ? <p>{say('drill.no-answer')}</p> : null}
+              {desk.claims.length === 0 || told === null ? null : (
+                <ClaimVerdicts claims={desk.claims} verdict={told} />
+              )}
             </>
           ) : (
             <OptionList
@@ -46,10 +46,10 @@ export function DrillAnswer({ drill }: { readonly drill: Drill }) {
         </section>
         <section className="debrief-part" aria-labelledby="truth-title">
           <h2 id="truth-title">{say('debrief.truth')}</h2>
-          {verdict === null ? (
-            <p role="status">{say('debrief.waiting')}</p>
+          {told === null ? (
+            <p role="status">{say(verdict === 'failed' ? 'debrief.failed' : 'debrief.waiting')}</p>
           ) : (
-            <Truth verdict={verdict} brief={true} />
+            <Truth verdict={told} brief={true} />
           )}
           <p>{drill.debrief}</p>
         </section>

@@ -35,6 +35,11 @@ export function DrillCard({ drill }: { readonly drill: Drill }) {
           {say('drill.begin')}
         </button>
       </p>
+      {open ? null : (
+        <p className="quiet" role="status">
+          {say('job.card.not-ready')}
+        </p>
+      )}
     </FrontFrame>
   );
 }

@@ -19,13 +19,14 @@ export function AdjustForm() {
   const scale = dial === null ? null : settingScale(dial, units);
   const value = scale?.typed(text) ?? null;
   const inRange = dial !== null && value !== null && value >= dial.min && value <= dial.max;
-  function act(event: FormEvent): void {
+  function act(event: FormEvent<HTMLFormElement>): void {
     event.preventDefault();
     if (dial === null || scale === null || value === null || !inRange) return;
     const { part, setting } = dial;
     session.perform({ type: 'adjust', part, setting, value });
     setSaid(say('job.adjust.done', { part, setting, value: `${text} ${scale.symbol}`.trim() }));
     setText('');
+    event.currentTarget.querySelector('input')?.focus();
   }
   const range =
     dial === null || scale === null

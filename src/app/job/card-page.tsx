@@ -36,6 +36,11 @@ export function CardPage({ job, ready }: { readonly job: Job; readonly ready: bo
           >
             {say('job.card.go')}
           </button>
+          {ready ? null : (
+            <p className="quiet" role="status">
+              {say('job.card.not-ready')}
+            </p>
+          )}
         </div>
       </div>
     </FrontFrame>

@@ -1,12 +1,10 @@
 import { type FormEvent, useState } from 'react';
 import { say, sayWord } from '../../i18n/index.ts';
+import { NO_FAULT } from '../session/judge-claims.ts';
 import { useFacts } from '../working/session-context.tsx';
 import { ChoiceList } from './choice-list.tsx';
 import { useExercise } from './exercise-context.tsx';
 import { pinWords } from './point-words.ts';
-
-/** A claim that the plant is sound and was used wrongly names no part; this stands in its place. */
-export const NO_FAULT = 'nothing';
 
 /** The cause: which part, what is wrong with it, which readings say so. */
 export function ClaimForm({ title }: { readonly title: string }) {

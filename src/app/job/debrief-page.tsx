@@ -3,10 +3,11 @@ import { FrontFrame } from '../front/front-frame.tsx';
 import type { Job } from '../library/exercises.ts';
 import { PageHeading } from '../shell/page-heading.tsx';
 import { AgainButton } from './again-button.tsx';
-import { Claims } from './claims.tsx';
+import { ClaimVerdicts } from './claim-verdicts.tsx';
 import { ConductList } from './conduct-list.tsx';
 import { useExercise } from './exercise-context.tsx';
 import { MinutesTable } from './minutes-table.tsx';
+import { NeedlessList } from './needless-list.tsx';
 import { Notices } from './notices.tsx';
 import { ProofItems } from './proof-list.tsx';
 import { Truth } from './truth.tsx';
@@ -31,9 +32,9 @@ export function DebriefPage({ job, onReplay }: Props) {
       <PageHeading>
         {say('debrief.title')}: {job.title}
       </PageHeading>
-      {verdict === null ? (
+      {verdict === null || verdict === 'failed' ? (
         <p className="front-lead" role="status">
-          {say('debrief.waiting')}
+          {say(verdict === null ? 'debrief.waiting' : 'debrief.failed')}
         </p>
       ) : (
         <div className="debrief">
@@ -43,11 +44,7 @@ export function DebriefPage({ job, onReplay }: Props) {
           </section>
           <section className="debrief-part" aria-labelledby="said-title">
             <h2 id="said-title">{say('debrief.you.said')}</h2>
-            {desk.claims.length === 0 ? (
-              <p>{say('debrief.you.nothing')}</p>
-            ) : (
-              <Claims mayWithdraw={false} />
-            )}
+            <ClaimVerdicts claims={desk.claims} verdict={verdict} />
             {desk.handover === null ? null : <HandoverNote />}
           </section>
           <section className="debrief-part" aria-labelledby="conduct-title">
@@ -56,11 +53,7 @@ export function DebriefPage({ job, onReplay }: Props) {
           </section>
           <section className="debrief-part" aria-labelledby="debrief-proof-title">
             <h2 id="debrief-proof-title">{say('debrief.proof')}</h2>
-            {verdict.proof === null ? (
-              <p className="quiet">{say('debrief.not-ready')}</p>
-            ) : (
-              <ProofItems proof={verdict.proof} />
-            )}
+            <ProofItems proof={verdict.proof} />
           </section>
           <section className="debrief-part" aria-labelledby="good-title">
             <h2 id="good-title">{say('debrief.good')}</h2>
@@ -70,12 +63,21 @@ export function DebriefPage({ job, onReplay }: Props) {
           <section className="debrief-part" aria-labelledby="minutes-title">
             <h2 id="minutes-title">{say('debrief.minutes')}</h2>
             <MinutesTable minutes={verdict.minutes} budget={job.budgetMinutes} />
+            <NeedlessList works={verdict.needless} />
           </section>
         </div>
       )}
       <p className="buttons debrief-acts">
         <button type="button" className="button primary" onClick={() => onReplay(null)}>
           {say('debrief.replay')}
+        </button>
+        <button
+          type="button"
+          className="button"
+          disabled={verdict === null}
+          onClick={() => window.print()}
+        >
+          {say('debrief.print')}
         </button>
         <a className="button" href="#/practise">
           {say('job.to-practise')}

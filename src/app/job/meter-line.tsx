@@ -20,7 +20,7 @@ export function MeterLine({ meter, mayPin, onPinned, onTakenOff }: Props) {
   const pin = usePin();
   const { use, reading, issue } = meter;
   const tool = toolName(use.tool);
-  const place = placeWords(facts, use.place, use.other ?? '');
+  const place = placeWords(facts, use.place, use.other ?? '', use.tool);
   const range = toolOf(use.tool)?.ranges.find(({ id }) => id === use.range);
   const pinIt = (words: string) => {
     pin({ what: use.tool, place: use.place, other: use.other, reading: words });
@@ -106,10 +106,12 @@ export function readingWords(meter: Meter): string {
   return said.filter((each) => each !== '').join('; ') || NOTHING;
 }
 
-/** A few words for a tag beside the place. */
+/** A few words for a tag beside the place: its unit tells which tool it is. */
 export function tagWords(meter: Meter): string {
+  const display = displayWords(meter);
+  if (display !== '' && display !== NOTHING) return display;
   const [first = ''] = sentences(meter);
-  return `${toolName(meter.use.tool)} ${displayWords(meter) || first}`.trim();
+  return `${toolName(meter.use.tool)} ${first || display}`.trim();
 }
 
 const NOTHING = '–';

@@ -1,26 +1,57 @@
 import { say, sayMessage } from '../../i18n/index.ts';
 import type { Minutes } from '../session/work-protocol.ts';
 import { shortClock } from '../working/clock-text.ts';
+import { groupMinutes } from './minutes-groups.ts';
 
 interface Props {
-  readonly minutes: Minutes | null;
+  readonly minutes: Minutes;
   readonly budget: number;
 }
 
-/** Where the minutes and the parts went. */
+/** Where the minutes and the parts went, and whether that was more than allowed. */
 export function MinutesTable({ minutes, budget }: Props) {
-  if (minutes === null) return <p className="quiet">{say('debrief.not-ready')}</p>;
-  const cost = minutes.lines.reduce((sum, line) => sum + line.cost, 0);
+  const used = minutesText(minutes.total);
+  const cost = costOf(minutes.lines);
   return (
     <>
-      <p>
+      <p className={used > budget ? 'invalid' : undefined}>
         <strong>
-          {say('debrief.minutes.total', { used: Math.ceil(minutes.total), budget, cost })}
+          {used > budget
+            ? say('debrief.minutes.over', { used, budget, over: minutesText(used - budget) })
+            : say('debrief.minutes.within', { used, budget })}
         </strong>
       </p>
+      <table className="rows minutes-sums">
+        <thead>
+          <tr>
+            <th scope="col">{say('debrief.minutes.what')}</th>
+            <th scope="col">{say('debrief.minutes.times')}</th>
+            <th scope="col">{say('debrief.minutes.min')}</th>
+            <th scope="col">{say('debrief.minutes.cost')}</th>
+          </tr>
+        </thead>
+        <tbody>
+          {groupMinutes(minutes).map(({ group, times, minutes: took, cost: paid }) => (
+            <tr key={group}>
+              <th scope="row">{say(`debrief.minutes.of.${group}`)}</th>
+              <td>{group === 'plant' ? '' : times}</td>
+              <td>{minutesText(took)}</td>
+              <td>{costText(paid)}</td>
+            </tr>
+          ))}
+        </tbody>
+        <tfoot>
+          <tr>
+            <th scope="row">{say('debrief.minutes.sum')}</th>
+            <td />
+            <td>{minutesText(minutes.total)}</td>
+            <td>{cost}</td>
+          </tr>
+        </tfoot>
+      </table>
       <details className="fold">
         <summary>{say('job.minutes-lines')}</summary>
-        <table className="rows">
+        <table className="rows minutes-lines">
           <thead>
             <tr>
               <th scope="col">{say('debrief.minutes.when')}</th>
@@ -35,8 +66,8 @@ export function MinutesTable({ minutes, budget }: Props) {
               <tr key={place}>
                 <td>{shortClock(t)}</td>
                 <th scope="row">{sayMessage(what)}</th>
-                <td>{Number(took.toFixed(1))}</td>
-                <td>{paid === 0 ? '' : paid}</td>
+                <td>{minutesText(took)}</td>
+                <td>{costText(paid)}</td>
               </tr>
             ))}
           </tbody>
@@ -44,4 +75,16 @@ export function MinutesTable({ minutes, budget }: Props) {
       </details>
     </>
   );
+}
+
+function costOf(lines: Minutes['lines']): number {
+  return Number(lines.reduce((sum, line) => sum + line.cost, 0).toFixed(1));
+}
+
+function minutesText(minutes: number): number {
+  return Number(minutes.toFixed(1));
+}
+
+function costText(cost: number): number | '' {
+  return cost === 0 ? '' : Number(cost.toFixed(1));
 }

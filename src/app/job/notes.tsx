@@ -9,10 +9,12 @@ import { Suspects } from './suspects.tsx';
 export function Notes() {
   const { desk, take } = useExercise();
   const [text, setText] = useState('');
-  function keep(event: FormEvent): void {
+  function keep(event: FormEvent<HTMLFormElement>): void {
     event.preventDefault();
     if (text.trim() === '') return;
-    if (take({ type: 'note', text: text.trim() }) === null) setText('');
+    if (take({ type: 'note', text: text.trim() }) !== null) return;
+    setText('');
+    event.currentTarget.querySelector('textarea')?.focus();
   }
   return (
     <div className="notes">

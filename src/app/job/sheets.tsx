@@ -6,12 +6,20 @@ import { quantityText } from '../reading/quantity-text.ts';
 import type { Facts } from '../session/protocol.ts';
 import { useStorePart } from '../session/store.ts';
 import { settings } from '../settings/settings.ts';
-import { useFacts } from '../working/session-context.tsx';
+import { useFacts, useSession } from '../working/session-context.tsx';
 import { useExercise } from './exercise-context.tsx';
+
+const READ_COMMISSIONING = {
+  type: 'check',
+  what: 'commissioning sheet',
+  place: '',
+  other: '',
+} as const;
 
 /** Paper at the plant: what was written at the last visit, and how it was commissioned. */
 export function Sheets({ job }: { readonly job: Job }) {
   const { sheet } = useFacts();
+  const session = useSession();
   const [open, setOpen] = useState(false);
   return (
     <>
@@ -26,7 +34,10 @@ export function Sheets({ job }: { readonly job: Job }) {
               type="button"
               className="button"
               aria-expanded={open}
-              onClick={() => setOpen(!open)}
+              onClick={() => {
+                if (!open) session.perform(READ_COMMISSIONING);
+                setOpen(!open);
+              }}
             >
               {say('job.commissioning.read')}
             </button>

@@ -1,4 +1,4 @@
-import { useState } from 'react';
+import { type FormEvent, useRef, useState } from 'react';
 import { say, sayWord } from '../../i18n/index.ts';
 import { useFacts } from '../working/session-context.tsx';
 import { ChoiceList } from './choice-list.tsx';
@@ -9,6 +9,8 @@ export function Suspects() {
   const facts = useFacts();
   const { desk, take } = useExercise();
   const [refused, setRefused] = useState('');
+  const [chosen, setChosen] = useState('');
+  const list = useRef<HTMLOListElement>(null);
   const ranked = desk.suspects;
   const rank = (next: readonly string[]) => {
     const refusal = take({ type: 'suspect', ranked: [...next] });
@@ -20,10 +22,18 @@ export function Suspects() {
     next.splice(place + by, 0, ...moved);
     return next;
   };
+  function add(event: FormEvent<HTMLFormElement>): void {
+    event.preventDefault();
+    if (chosen === '') return;
+    rank([...ranked, chosen]);
+    setChosen('');
+    // The button is of no use until a part is chosen again; the focus is not to go with it.
+    event.currentTarget.querySelector('select')?.focus();
+  }
   return (
     <div className="suspects">
       {ranked.length === 0 ? <p className="quiet">{say('job.notes.no-suspects')}</p> : null}
-      <ol>
+      <ol ref={list} tabIndex={-1}>
         {ranked.map((part, place) => (
           <li key={part}>
             <span>{part}</span>
@@ -53,22 +63,31 @@ export function Suspects() {
               type="button"
               className="button plain"
               aria-label={say('job.notes.drop', { part })}
-              onClick={() => rank(ranked.filter((each) => each !== part))}
+              onClick={() => {
+                rank(ranked.filter((each) => each !== part));
+                list.current?.focus();
+              }}
             >
               ×
             </button>
           </li>
         ))}
       </ol>
-      <ChoiceList
-        label={say('job.notes.add-suspect')}
-        value=""
-        empty={say('job.repair.choose-part')}
-        options={facts.parts
-          .filter(({ part }) => !ranked.includes(part))
-          .map(({ part }) => ({ value: part, text: part }))}
-        onChoose={(part) => rank([...ranked, part])}
-      />
+      {/* Arrow keys go through the list without adding what they pass. */}
+      <form className="field-row" onSubmit={add}>
+        <ChoiceList
+          label={say('job.notes.add-suspect')}
+          value={chosen}
+          empty={say('job.repair.choose-part')}
+          options={facts.parts
+            .filter(({ part }) => !ranked.includes(part))
+            .map(({ part }) => ({ value: part, text: part }))}
+          onChoose={setChosen}
+        />
+        <button type="submit" className="button" disabled={chosen === ''}>
+          {say('job.notes.do-add-suspect')}
+        </button>
+      </form>
       <p className="invalid" role="status">
         {refused}
       </p>

@@ -71,7 +71,7 @@ export function ToolBag({ place }: Props) {
         <summary>{say('job.tools.connect')}</summary>
         <ToolForm
           bag={bag}
-          key={`${tool} ${place}`}
+          key={place}
           place={place}
           tool={tool}
           onTool={setTool}

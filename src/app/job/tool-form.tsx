@@ -1,6 +1,6 @@
 import { type FormEvent, useId, useState } from 'react';
 import type { ToolId } from '../../../machines/job/index.ts';
-import { toolOf } from '../../bench/index.ts';
+import { placeLabel, toolOf } from '../../bench/index.ts';
 import { say, sayMessage } from '../../i18n/index.ts';
 import type { Facts } from '../session/protocol.ts';
 import type { ToolUse } from '../session/work-protocol.ts';
@@ -21,15 +21,18 @@ interface Props {
 export function ToolForm({ bag, place: picked, tool, onTool, onConnect }: Props) {
   const facts = useFacts();
   const id = useId();
-  const [other, setOther] = useState('');
-  const [range, setRange] = useState('');
+  const [placeWanted, setPlace] = useState(picked);
+  const [otherWanted, setOther] = useState('');
+  const [rangeWanted, setRange] = useState('');
   const kind = toolOf(tool);
   const points = pointsOf(facts, tool);
-  const [place, setPlace] = useState(() =>
-    points.some(({ value }) => value === picked) ? picked : '',
-  );
+  // Another tool is taken in the same form, so that the list keeps the focus; what does not go with it lapses.
+  const fitting = (wanted: string) => (points.some(({ value }) => value === wanted) ? wanted : '');
+  const place = fitting(placeWanted);
   const takesOther = kind !== null && kind.other !== 'never';
-  const rangeNow = range === '' ? (kind?.ranges[0]?.id ?? '') : range;
+  const other = takesOther && otherWanted !== place ? fitting(otherWanted) : '';
+  const ranges = kind?.ranges ?? [];
+  const range = (ranges.find(({ id: each }) => each === rangeWanted) ?? ranges[0])?.id ?? '';
   const ready = place !== '' && (kind?.other !== 'must' || other !== '');
   function connect(event: FormEvent): void {
     event.preventDefault();
@@ -37,8 +40,8 @@ export function ToolForm({ bag, place: picked, tool, onTool, onConnect }: Props)
     onConnect({
       tool,
       place,
-      ...(takesOther && other !== '' ? { other } : {}),
-      ...(rangeNow === '' ? {} : { range: rangeNow }),
+      ...(other === '' ? {} : { other }),
+      ...(range === '' ? {} : { range }),
     });
   }
   return (
@@ -65,16 +68,16 @@ export function ToolForm({ bag, place: picked, tool, onTool, onConnect }: Props)
           onChoose={setOther}
         />
       ) : null}
-      {kind === null || kind.ranges.length < 2 ? null : (
+      {ranges.length < 2 ? null : (
         <fieldset className="range-choice">
           <legend>{say('job.tools.range')}</legend>
           <div className="segments">
-            {kind.ranges.map((each) => (
+            {ranges.map((each) => (
               <button
                 key={each.id}
                 type="button"
                 className="button"
-                aria-pressed={each.id === rangeNow}
+                aria-pressed={each.id === range}
                 onClick={() => setRange(each.id)}
               >
                 {sayMessage(each.name)}
@@ -98,5 +101,5 @@ export function ToolForm({ bag, place: picked, tool, onTool, onConnect }: Props)
 function pointsOf(facts: Facts, tool: ToolId) {
   return facts.testPoints
     .filter(({ tools }) => tools.includes(tool))
-    .map(({ id, label }) => ({ value: id, text: sayMessage(label) }));
+    .map((point) => ({ value: point.id, text: sayMessage(placeLabel(point, tool)) }));
 }

@@ -24,9 +24,11 @@ export function useDesk(
   const desk = useMemo(() => foldDesk(kind, plan, entries), [kind, plan, entries]);
   const take = useCallback(
     (event: DeskEvent): Refusal | null => {
+      // Before the plant stands there is no time at which anything could be written down.
+      if (session === null || session.store.read().phase !== 'open') return 'not now';
       const now = foldDesk(kind, plan, work.state.read().desk);
       const lastS = kind === 'lesson' ? 0 : (now.entries.at(-1)?.t ?? 0);
-      const t = Math.max(session?.headS() ?? 0, lastS);
+      const t = Math.max(session.headS(), lastS);
       const taken = takeEntry(now, { ...event, t });
       if (!taken.ok) return taken.refusal;
       work.putDesk(taken.state.entries);

@@ -3,11 +3,14 @@ import type { Verdict } from '../session/work-protocol.ts';
 import { useSession, useSessionPart } from '../working/session-context.tsx';
 import { useExercise } from './exercise-context.tsx';
 
-/** What came of the work, told once it is closed; null while it is being made out. */
-export function useVerdict(): Verdict | null {
+/**
+ * What came of the work, told once it is closed. Null while it is being made out; 'failed' when
+ * judging broke off, of which nothing good may be said either.
+ */
+export function useVerdict(): Verdict | 'failed' | null {
   const session = useSession();
   const { desk } = useExercise();
-  const [verdict, setVerdict] = useState<Verdict | null>(null);
+  const [verdict, setVerdict] = useState<Verdict | 'failed' | null>(null);
   const open = useSessionPart((state) => state.phase === 'open');
   useEffect(() => {
     if (!open) return;
@@ -16,7 +19,9 @@ export function useVerdict(): Verdict | null {
       (found) => {
         if (wanted) setVerdict(found);
       },
-      () => undefined,
+      () => {
+        if (wanted) setVerdict('failed');
+      },
     );
     return () => {
       wanted = false;

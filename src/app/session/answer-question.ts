@@ -24,7 +24,12 @@ export function answerQuestion(ports: HostPorts, state: Held, question: Question
     case 'judge':
       return {
         of: 'judge',
-        verdict: judgeWork(ports.bench, ports.createRun, doneSoFar(state, question.desk)),
+        verdict: judgeWork(
+          ports.bench,
+          ports.createRun,
+          doneSoFar(state, question.desk),
+          state.stage.answer,
+        ),
       };
   }
 }

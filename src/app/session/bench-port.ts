@@ -59,7 +59,8 @@ export const benchPort: BenchPort = {
     const state = createToolState(use, tS);
     return (run) => readTool(run, use, state);
   },
-  minutes: ({ log, desk, untilS }, parts) => minutesOf(log, desk, parts, untilS),
+  minutes: ({ setup, log, desk, untilS }, parts) =>
+    minutesOf(log, desk, parts, untilS, setup.plant),
   proof: ({ setup, log, desk, untilS }) => proofOf(setup, log, desk, untilS),
   judge({ setup, log, desk, untilS }) {
     const trace = traceJob(setup, log, desk, untilS);

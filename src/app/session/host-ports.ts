@@ -1,4 +1,5 @@
 import type { Run, RunSetup } from '../../engine/index.ts';
+import type { ExerciseAnswer } from '../../scenario/index.ts';
 import type { BenchPort } from './bench-port.ts';
 import type { Facts, Failure, ToPage } from './protocol.ts';
 import type { WorkKind } from './work-protocol.ts';
@@ -9,6 +10,8 @@ export interface Stage {
   readonly healthySetup: RunSetup;
   /** 0 where no expected band is wanted. */
   readonly healthyUntilS: number;
+  /** What is right to say of it; null where nothing is to be named. */
+  readonly answer: ExerciseAnswer | null;
   /** The run ends here. */
   readonly endS: number;
   facts(run: Run): Facts;

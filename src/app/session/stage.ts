@@ -8,7 +8,15 @@ import {
   type RunSetup,
 } from '../../engine/index.ts';
 import { addText, createHash, digest } from '../../numeric/index.ts';
-import { type ExerciseKind, jobSetup, type LearnerLibrary, setupOf } from '../../scenario/index.ts';
+import {
+  answerOfDrill,
+  answerOfJob,
+  type ExerciseAnswer,
+  type ExerciseKind,
+  jobSetup,
+  type LearnerLibrary,
+  setupOf,
+} from '../../scenario/index.ts';
 import { benchPort } from './bench-port.ts';
 import { openFailure, type Stage } from './host-ports.ts';
 import { partsOf } from './plant-parts.ts';
@@ -43,6 +51,7 @@ function stageOfStart(library: LearnerLibrary, id: string): Stage {
     arriveS: 0,
     endS: MAX_RUN_S,
     healthyUntilS: Math.min(until, HEALTHY_UNTIL_S),
+    answer: null,
   });
 }
 
@@ -62,7 +71,21 @@ function stageOfExercise(library: LearnerLibrary, kind: ExerciseKind, id: string
     endS: isLesson ? MAX_RUN_S : MAX_VISIT_S,
     // On a visit nobody lays the expected run beside what happens.
     healthyUntilS: isLesson ? HEALTHY_UNTIL_S : 0,
+    answer: answerOf(library, kind, id, setup),
   });
+}
+
+function answerOf(
+  { jobs, drills }: LearnerLibrary,
+  kind: ExerciseKind,
+  id: string,
+  { plant }: RunSetup,
+): ExerciseAnswer | null {
+  const isIt = (one: { readonly id: string }) => one.id === id;
+  const job = kind === 'job' ? jobs.find(isIt) : undefined;
+  if (job !== undefined) return answerOfJob(job, plant);
+  const drill = kind === 'drill' ? drills.find(isIt) : undefined;
+  return drill === undefined ? null : answerOfDrill(drill, plant);
 }
 
 /** On a visit faults come and go by what hands do, not by name. */
@@ -77,15 +100,17 @@ interface Frame {
   readonly arriveS: number;
   readonly endS: number;
   readonly healthyUntilS: number;
+  readonly answer: ExerciseAnswer | null;
 }
 
 function stageOf(setup: RunSetup, frame: Frame): Stage {
-  const { healthyUntilS, endS } = frame;
+  const { healthyUntilS, endS, answer } = frame;
   const healthySetup = healthy(setup);
   return {
     setup,
     healthySetup,
     healthyUntilS,
+    answer,
     endS,
     facts: (run) => factsOf(setup, run, frame),
   };

@@ -210,6 +210,29 @@ export const truthSchema = z.object({
   ),
 });
 
+/** A cause that was named, held against what was the matter. */
+export const claimVerdictSchema = z.object({
+  part: word,
+  right: z.boolean(),
+  /** At least one pinned reading was given for it. */
+  supported: z.boolean(),
+  /** Right by another name than that of the part which is mended. */
+  another: z.boolean(),
+  /** The fault that it is right for; null where it is wrong, or right that there is none. */
+  fault: word.nullable(),
+});
+export type ClaimVerdict = z.infer<typeof claimVerdictSchema>;
+
+/** Work on a part with which nothing was wrong. */
+export const needlessWorkSchema = z.object({
+  t: timeS,
+  part: word,
+  way: wayOf,
+  minutes: z.number(),
+  cost: z.number(),
+});
+export type NeedlessWork = z.infer<typeof needlessWorkSchema>;
+
 /** What comes of the work. */
 export const verdictSchema = z.object({
   conduct: z.array(findingSchema),
@@ -218,7 +241,17 @@ export const verdictSchema = z.object({
   truth: truthSchema,
   /** Faults that still stand, or come back while the plant is left alone. */
   standing: z.array(word),
-  /** Whether the burner, left alone after the work, stayed out of lockout; and for how long. */
-  held: z.object({ held: z.boolean(), forS: timeS, lockout: word.nullable() }),
+  /** Whether the burner, left alone after the work, stayed out of lockout, for how long, and whether it was in service at all. */
+  held: z.object({
+    held: z.boolean(),
+    forS: timeS,
+    lockout: word.nullable(),
+    ran: z.boolean(),
+  }),
+  /** In the order they were made; empty where no cause is to be named. */
+  claims: z.array(claimVerdictSchema),
+  /** Parts of causes that no claim named. */
+  missed: z.array(word),
+  needless: z.array(needlessWorkSchema),
 });
 export type Verdict = z.infer<typeof verdictSchema>;

@@ -1,5 +1,6 @@
 import { type ConductFinding, finding } from './finding.ts';
 import { interlocksBetween, lessSafe } from './interlocks.ts';
+import { wireSaid, wordsOf } from './plant-names.ts';
 import { sameDial, sideOf } from './setting-band.ts';
 import type { JobTrace, Span } from './trace-types.ts';
 
@@ -25,7 +26,12 @@ function jumperFindings(trace: JobTrace): ConductFinding[] {
       const key = across.join(', ');
       if (across.length === 0 || named.has(key)) return [];
       named.add(key);
-      return [finding('SC-12', t, 'unsafe', 'fired-jumpered', { from, to, across: key })];
+      const params = {
+        from: wireSaid(plant, from),
+        to: wireSaid(plant, to),
+        across: across.map(wordsOf).join(', '),
+      };
+      return [finding('SC-12', t, 'unsafe', 'fired-jumpered', params)];
     }),
   );
 }
@@ -70,7 +76,7 @@ function strokeFindings({ acts, firings }: JobTrace): ConductFinding[] {
     servos.flatMap((servo) => {
       if (named.has(servo)) return [];
       named.add(servo);
-      return [finding('SC-14', t, 'unsafe', 'fired-held', { servo })];
+      return [finding('SC-14', t, 'unsafe', 'fired-held', { servo: wordsOf(servo) })];
     }),
   );
 }

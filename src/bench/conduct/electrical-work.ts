@@ -1,6 +1,7 @@
 import type { DeskEntry } from '../../../machines/index.ts';
 import { type ConductFinding, finding } from './finding.ts';
 import { DEAD_V } from './leads.ts';
+import { wireSaid } from './plant-names.ts';
 import type { Act, JobTrace } from './trace-types.ts';
 
 /** Volts that do harm through a meter; below it a wrong reading is the worst. */
@@ -14,7 +15,7 @@ export function judgeElectricalWork(trace: JobTrace, desk: readonly DeskEntry[])
   return [...meterFindings(trace), ...handFindings(trace, desk)];
 }
 
-function meterFindings({ acts }: JobTrace): ConductFinding[] {
+function meterFindings({ acts, plant }: JobTrace): ConductFinding[] {
   return acts.flatMap(({ action, leads }) => {
     if (action.type !== 'check' || leads === null || !leads.live) return [];
     const [, range] = action.what.split(': ');
@@ -25,8 +26,8 @@ function meterFindings({ acts }: JobTrace): ConductFinding[] {
     return [
       finding('SC-1', action.t, severity, code, {
         range,
-        place,
-        other,
+        place: wireSaid(plant, place),
+        other: wireSaid(plant, other),
         volts: Math.round(leads.volts),
       }),
     ];

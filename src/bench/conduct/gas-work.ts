@@ -2,6 +2,7 @@ import { type ConductFinding, finding } from './finding.ts';
 import { isolationOf } from './gas-places.ts';
 import { leakTestOf } from './leak-tests.ts';
 import { lookedAt } from './looked-at.ts';
+import { cocksSaid, jointsSaid } from './plant-names.ts';
 import type { Act, JobTrace, Span } from './trace-types.ts';
 
 /** Repairs that leave the pipe closed. */
@@ -43,27 +44,31 @@ function openingFindings(trace: JobTrace): ConductFinding[] {
     if (tightened) return [];
     const { bench } = act.before;
     const { shut, by, open } = isolationOf(trace.plant, part, bench.cocks);
-    if (!shut) return [finding('SC-5', t, 'unsafe', 'gas-open', { part, cocks: open.join(', ') })];
+    if (!shut) return [finding('SC-5', t, 'unsafe', 'gas-open', { part, cocks: cocksSaid(open) })];
     const loose = by.filter((cock) => !bench.locks.includes(cock));
     return loose.length === 0
       ? []
-      : [finding('SC-6', t, 'careless', 'gas-unlocked', { part, cocks: loose.join(', ') })];
+      : [finding('SC-6', t, 'careless', 'gas-unlocked', { part, cocks: cocksSaid(loose) })];
   });
 }
 
 /** Fuel let in though a joint could have been tested, and was not. */
 function startFindings(trace: JobTrace): ConductFinding[] {
   const found: ConductFinding[] = [];
-  for (const { part, t } of openingsOf(trace)) {
+  const openings = openingsOf(trace);
+  for (const [place, { part, t }] of openings.entries()) {
     const first = trace.firings.find(({ fromS }) => fromS > t);
     if (first === undefined) continue;
+    // Opened again before fuel was let in: what is untested since then holds all that is.
+    const again = openings.slice(place + 1);
+    if (again.some((one) => one.part === part && one.t < first.fromS)) continue;
     const { untested } = leakTestOf(trace, part, t, first.fromS);
     const could = untested.filter(
       (node) => pressedFor(trace.pressed[node] ?? [], t, first.fromS) >= TEST_S,
     );
     if (could.length === 0) continue;
     found.push(
-      finding('SC-7', first.fromS, 'unsafe', 'fired-untested', { part, joints: could.join(', ') }),
+      finding('SC-7', first.fromS, 'unsafe', 'fired-untested', { part, joints: jointsSaid(could) }),
     );
   }
   return found;
@@ -81,14 +86,19 @@ function pressedFor(spans: readonly Span[], fromS: number, toS: number): number 
 function handoverFindings(trace: JobTrace): ConductFinding[] {
   const handover = trace.handovers.at(-1);
   if (handover === undefined) return [];
-  return openingsOf(trace).flatMap(({ part, t }) => {
+  const last = new Map(
+    openingsOf(trace)
+      .filter(({ t }) => t <= handover.t)
+      .map(({ part, t }) => [part, t]),
+  );
+  return [...last].flatMap(([part, t]) => {
     const { untested } = leakTestOf(trace, part, t, handover.t);
     return untested.length === 0
       ? []
       : [
           finding('SC-8', handover.t, 'unsafe', 'left-untested', {
             part,
-            joints: untested.join(', '),
+            joints: jointsSaid(untested),
           }),
         ];
   });

@@ -25,7 +25,7 @@ export function judgeConduct(
 
 /** The same of a log that has been run again already. */
 export function conductOf(trace: JobTrace, desk: readonly DeskEntry[]): readonly ConductFinding[] {
-  return [
+  const found = [
     ...judgeElectricalWork(trace, desk),
     ...judgeGasWork(trace),
     ...judgeStarting(trace, desk),
@@ -33,4 +33,7 @@ export function conductOf(trace: JobTrace, desk: readonly DeskEntry[]): readonly
     ...judgeInsideWork(trace),
     ...judgeLeaving(trace),
   ].sort((a, b) => a.t - b.t);
+  // Two looks into one part at one moment are one thing done.
+  const said = found.map((one) => JSON.stringify(one));
+  return found.filter((_, place) => said.indexOf(said[place] as string) === place);
 }

@@ -1,40 +1,46 @@
 import { type ConductFinding, finding } from './finding.ts';
-import type { JobTrace } from './trace-types.ts';
+import { pointSaid, wireSaid, wordsOf } from './plant-names.ts';
+import type { JobTrace, Moment } from './trace-types.ts';
 
 const SHUT_BY = 0.02;
+const ISOLATOR = 'isolator';
 
-/** SC-17, SC-18: what stands at a handover that should not. */
-export function judgeLeaving({ handovers, arrival }: JobTrace): ConductFinding[] {
+/** SC-17, SC-18: what stands at a handover that should not, each thing once. */
+export function judgeLeaving(trace: JobTrace): ConductFinding[] {
   const named = new Set<string>();
-  return handovers.flatMap(({ t, bench }) => {
-    const left: (readonly [key: string, ConductFinding])[] = [
-      ...bench.jumpers.map(
-        ({ from, to }) =>
-          [
-            `jumper ${from} ${to}`,
-            finding('SC-17', t, 'unsafe', 'left-jumper', { from, to }),
-          ] as const,
-      ),
-      ...bench.locks.map(
-        (point) =>
-          [`lock ${point}`, finding('SC-18', t, 'careless', 'left-lock', { point })] as const,
-      ),
-      ...(bench.supplyOn ? [] : [['supply', finding('SC-18', t, 'careless', 'left-off')] as const]),
-      ...bench.cocks.flatMap(({ id, opening }) => {
-        const before = arrival.bench.cocks.find((cock) => cock.id === id)?.opening ?? 1;
-        return opening < before - SHUT_BY
-          ? [[`cock ${id}`, finding('SC-18', t, 'careless', 'left-shut', { cock: id })] as const]
-          : [];
-      }),
-      ...bench.strokes.map(
-        ({ servo }) =>
-          [`servo ${servo}`, finding('SC-18', t, 'unsafe', 'left-held', { servo })] as const,
-      ),
-    ];
-    return left.flatMap(([key, one]) => {
+  return trace.handovers.flatMap((handover) =>
+    leftAt(trace, handover).flatMap(([key, one]) => {
       if (named.has(key)) return [];
       named.add(key);
       return [one];
-    });
+    }),
+  );
+}
+
+type Left = readonly [thing: string, finding: ConductFinding];
+
+function leftAt({ plant, arrival }: JobTrace, { t, bench }: Moment): Left[] {
+  const jumpers = bench.jumpers.map(({ from, to }): Left => {
+    const params = { from: wireSaid(plant, from), to: wireSaid(plant, to) };
+    return [`jumper ${from} ${to}`, finding('SC-17', t, 'unsafe', 'left-jumper', params)];
   });
+  const shut = bench.cocks.flatMap(({ id, opening }) => {
+    const before = arrival.bench.cocks.find((cock) => cock.id === id)?.opening ?? 1;
+    return opening < before - SHUT_BY ? [id] : [];
+  });
+  const off = bench.supplyOn ? [] : [ISOLATOR];
+  const points = [...new Set([...bench.locks, ...off, ...shut])].map((id): Left => {
+    // Shut and locked is one thing left behind, not two.
+    const how = shut.includes(id) || off.includes(id) ? (id === ISOLATOR ? 'off' : 'shut') : 'lock';
+    const locked = how !== 'lock' && bench.locks.includes(id) ? '-locked' : '';
+    return [
+      `point ${id}`,
+      finding('SC-18', t, 'careless', `left-${how}${locked}`, { point: pointSaid(id) }),
+    ];
+  });
+  const servos = bench.strokes.map(({ servo }): Left => {
+    const params = { servo: wordsOf(servo) };
+    return [`servo ${servo}`, finding('SC-18', t, 'unsafe', 'left-held', params)];
+  });
+  return [...jumpers, ...points, ...servos];
 }

@@ -1,7 +1,8 @@
 import type { DeskEntry } from '../../../machines/index.ts';
-import type { PlantPart, TimedAction } from '../../engine/index.ts';
+import type { PlantFile, PlantPart, TimedAction } from '../../engine/index.ts';
 import type { Message } from '../message.ts';
 import { arrivedS } from './arrived.ts';
+import { checkSaid } from './check-said.ts';
 import { ACT_MINUTES, checkOfWhat } from './tariff.ts';
 
 export interface MinutesLine {
@@ -20,22 +21,27 @@ export interface MinutesUsed {
 /** A second look at the same thing within this time is the same look, s. */
 const SAME_LOOK_S = 60;
 const PARTS_COST_OF = 'replace';
+const SHEET = 'commissioning sheet';
 
 /**
  * What a visit has taken up to `timeS`: the time that passed at the plant, and for each act and check
  * its minutes by tariff. A tool that stays at its place is charged once until something is repaired;
  * so is a topic.
+ *
+ * @param plant gives places their names; left out: they keep their ids
  */
 export function minutesOf(
   log: readonly TimedAction[],
   desk: readonly DeskEntry[],
   parts: readonly PlantPart[],
   timeS: number,
+  plant: PlantFile | null = null,
 ): MinutesUsed {
   const from = arrivedS(desk);
   const acts = actLines(
     log.filter(({ t }) => t >= from && t <= timeS),
     parts,
+    plant,
   );
   const lines = [
     line(from, { code: 'conduct.minutes.plant' }, Math.max(0, timeS - from) / 60),
@@ -44,17 +50,21 @@ export function minutesOf(
   return { total: lines.reduce((sum, { minutes }) => sum + minutes, 0), lines };
 }
 
-function actLines(log: readonly TimedAction[], parts: readonly PlantPart[]): MinutesLine[] {
+function actLines(
+  log: readonly TimedAction[],
+  parts: readonly PlantPart[],
+  plant: PlantFile | null,
+): MinutesLine[] {
   const lastS = new Map<string, number>();
   return log.flatMap((action): MinutesLine[] => {
     switch (action.type) {
       case 'check':
-        return checkLines(action, lastS);
+        return checkLines(action, lastS, plant);
       case 'repair': {
         const part = parts.find((one) => one.part === action.part);
         const minutes = part?.minutes[action.way];
-        // Whatever was connected or wetted is so no longer.
-        lastS.clear();
+        // Whatever was connected or wetted is so no longer; what was read is known.
+        for (const key of lastS.keys()) if (!key.startsWith(SHEET)) lastS.delete(key);
         if (part === undefined || minutes === undefined) return [];
         const what = {
           code: 'conduct.minutes.repair',
@@ -73,9 +83,11 @@ function actLines(log: readonly TimedAction[], parts: readonly PlantPart[]): Min
 }
 
 function checkLines(
-  { t, what, place, other }: Extract<TimedAction, { type: 'check' }>,
+  action: Extract<TimedAction, { type: 'check' }>,
   lastS: Map<string, number>,
+  plant: PlantFile | null,
 ): MinutesLine[] {
+  const { t, what, place, other } = action;
   const check = checkOfWhat(what, place);
   if (check === null) return [];
   const connection = `${what}|${place}|${other}`;
@@ -83,8 +95,7 @@ function checkLines(
   lastS.set(connection, t);
   const stays = what.includes(': ') ? !what.startsWith('look') : !EACH_TIME.has(what);
   if (before !== undefined && (stays || t - before < SAME_LOOK_S)) return [];
-  const code = place === '' ? 'conduct.minutes.check' : 'conduct.minutes.check-at';
-  return [line(t, { code, params: { what, place } }, check.minutes)];
+  return [line(t, checkSaid(action, plant), check.minutes)];
 }
 const EACH_TIME = new Set(['look', 'listen', 'smell', 'decay test', 'leak test']);
 

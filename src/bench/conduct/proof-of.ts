@@ -4,6 +4,7 @@ import type { Message } from '../message.ts';
 import { openingsOf } from './gas-work.ts';
 import { leakTestOf } from './leak-tests.ts';
 import { limitsProved } from './limits-proved.ts';
+import { cocksSaid, jointsSaid, wireSaid } from './plant-names.ts';
 import { sameDial, sideOf } from './setting-band.ts';
 import { traceJob } from './trace-job.ts';
 import type { JobTrace } from './trace-types.ts';
@@ -120,21 +121,24 @@ function leakItem(trace: JobTrace): ProofItem {
   if (tests.length === 0) return needless('leak test');
   const joints = [...new Set(tests.flatMap(({ untested }) => untested))];
   return joints.length > 0
-    ? item('leak test', null, 'missing', { joints: joints.join(', ') })
+    ? item('leak test', null, 'missing', { joints: jointsSaid(joints) })
     : item('leak test', Math.max(...tests.map(({ t }) => t ?? 0)), 'met');
 }
 
-function jumperItem({ end, acts }: JobTrace): ProofItem {
+function jumperItem({ end, acts, plant }: JobTrace): ProofItem {
   const { jumpers } = end.bench;
   const [first] = jumpers;
-  if (first !== undefined) return item('jumpers out', null, 'standing', { ...first });
+  if (first !== undefined) {
+    const params = { from: wireSaid(plant, first.from), to: wireSaid(plant, first.to) };
+    return item('jumpers out', null, 'standing', params);
+  }
   const out = acts.filter(({ action }) => action.type === 'jumper' && !action.on).at(-1);
   return out === undefined ? needless('jumpers out') : item('jumpers out', out.action.t, 'met');
 }
 
 function lockItem({ end, acts }: JobTrace): ProofItem {
   const { locks, supplyOn } = end.bench;
-  if (locks.length > 0) return item('locks off', null, 'standing', { points: locks.join(', ') });
+  if (locks.length > 0) return item('locks off', null, 'standing', { points: cocksSaid(locks) });
   if (!supplyOn) return item('locks off', null, 'isolated');
   const off = acts.filter(({ action }) => action.type === 'lock' && !action.on).at(-1);
   return off === undefined ? needless('locks off') : item('locks off', off.action.t, 'met');

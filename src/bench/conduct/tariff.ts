@@ -35,6 +35,7 @@ const INSIDE_MINUTES: Readonly<Record<string, number>> = {
   fuses: 2,
   'control relays': 3,
   'fan contactor': 4,
+  'terminal strip': 3,
   lens: 6,
   'scanner sight line': 8,
   'flame rod': 10,
@@ -48,6 +49,14 @@ const INSIDE_MINUTES: Readonly<Record<string, number>> = {
   diffuser: 30,
   'level probe': 40,
 };
+
+/** Boxes with live parts in them; the burner may run meanwhile. */
+const LIVE_BOXES: ReadonlySet<string> = new Set([
+  'fuses',
+  'control relays',
+  'fan contactor',
+  'terminal strip',
+]);
 
 const TOOL_RISKS: Readonly<Record<Tool['id'], Pick<Check, 'invasive' | 'risk'>>> = {
   manometer: { invasive: true, risk: 'gas at the nipple' },
@@ -70,13 +79,14 @@ const OTHERS: readonly Check[] = [
           what: `${NAMED_LOOK}${what}`,
           minutes: inside,
           invasive: true,
-          risk: 'burner off meanwhile',
+          risk: LIVE_BOXES.has(what) ? 'live parts' : 'burner off meanwhile',
         };
   }),
   { what: 'listen', minutes: 1, invasive: false, risk: 'none' },
   { what: 'smell', minutes: 1, invasive: false, risk: 'none' },
   { what: 'ask', minutes: 2, invasive: false, risk: 'none' },
   { what: 'read sheet', minutes: 2, invasive: false, risk: 'none' },
+  { what: 'commissioning sheet', minutes: 3, invasive: false, risk: 'none' },
   { what: 'history', minutes: 2, invasive: false, risk: 'none' },
   // It costs the time of the start, which the run counts.
   { what: 'watch one start', minutes: 0, invasive: false, risk: 'none' },

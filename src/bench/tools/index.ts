@@ -3,6 +3,7 @@ export { checkUse } from './check-use.ts';
 export { shownIn } from './digits.ts';
 export { flagMessage } from './flags.ts';
 export { heardWords, lookPlaceName, lookWords } from './look-words.ts';
+export { jointWords, placeLabel, pointOf } from './point-names.ts';
 export { readTool } from './read-tool.ts';
 export { testPointsOf } from './test-points.ts';
 export type * from './tool-types.ts';

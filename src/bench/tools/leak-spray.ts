@@ -15,7 +15,7 @@ export function readLeakSpray(run: ToolRun, state: ToolState): ToolReading {
     state.count = pa < LEAK_SPRAY.leastPa ? 0 : state.count + 1;
   });
   const watchedS = state.count * run.frameS;
-  const look = run.look('gas joints');
+  const look = run.look('gas joints', { spray: true });
   if (look === null) return nothingShown(null, '', ['no signal']);
   if (state.count === 0 && connectedS(state) > 0) {
     return {

@@ -1,4 +1,4 @@
-import type { LookReading, LookWhat } from '../../engine/index.ts';
+import { JOINED_BY, type LookReading, type LookWhat } from '../../engine/index.ts';
 import type { Message } from '../message.ts';
 
 type Values = LookReading['values'];
@@ -55,6 +55,12 @@ const BY_ID: Readonly<Partial<Record<LookWhat, (values: Values) => readonly Mess
       'broken-fuses',
       idsWhere(values, (whole) => whole === 0),
     ),
+  'terminal strip': (values) =>
+    Object.entries(values).map(([id, count]) => {
+      const [from, to] = id.split(JOINED_BY);
+      if (to === undefined) return seen('wire-out', terminalOf(id));
+      return seen(count > 1 ? 'jumpers' : 'jumper', { from, to, count });
+    }),
   'control relays': (values) => [
     ...listed(
       'relays-in',
@@ -95,6 +101,12 @@ function listed(code: string, ids: readonly string[]): readonly Message[] {
 
 function idsWhere(values: Values, holds: (value: number) => boolean): readonly string[] {
   return Object.entries(values).flatMap(([id, value]) => (holds(value) ? [id] : []));
+}
+
+/** `high-limit:1` is end 1 of the high limit. */
+function terminalOf(id: string): { readonly device: string; readonly end: string } {
+  const [device = '', end = ''] = id.split(/:(?=[12]$)/);
+  return { device: device.replace(/[-.]/g, ' '), end };
 }
 
 function clockTime(hour: number): string {

@@ -74,6 +74,15 @@ export const SHOTS: readonly Shot[] = [
       await openLadder(page);
     },
   },
+  {
+    name: 'job-ladder-na',
+    route: JOB,
+    prepare: async (page) => {
+      await connectTools(page);
+      await openLadder(page);
+      await page.getByRole('button', { name: say('ladder.symbols.IEC.long') }).click();
+    },
+  },
   { name: 'job-claim', route: JOB, prepare: (page) => openWork(page, 'job.tab.finish') },
   { name: 'job-debrief', route: JOB, prepare: guessAndClose },
   {
@@ -114,11 +123,13 @@ async function connectTools(page: Page): Promise<void> {
   const connect = form.getByRole('button', { name: say('job.tools.do-connect') });
   await choose(say('job.tools.from'), 2);
   await connect.click();
+  await choose(say('job.tools.from'), 4);
+  await connect.click();
   await choose(say('job.tools.tool'), 1);
   await choose(say('job.tools.from'), 3);
   await choose(say('job.tools.to'), 4);
   await connect.click();
-  await page.locator('.meter').nth(1).waitFor();
+  await page.locator('.meter').nth(2).waitFor();
 }
 
 async function lookClosely(page: Page): Promise<void> {

@@ -1,7 +1,14 @@
 /** Eyes along the gas train. */
 import { escapeKgS } from '../../plant/gas/index.ts';
 import type { RunState } from '../run-state.ts';
-import { type LookWord, roughly, type Seen, seen, seenInside } from './look-reading.ts';
+import {
+  type LookOptions,
+  type LookWord,
+  roughly,
+  type Seen,
+  seen,
+  seenInside,
+} from './look-reading.ts';
 
 type ValveName = 'upstream' | 'downstream' | 'vent';
 
@@ -65,8 +72,12 @@ export function lookAtFuelValveShaft({ plant, field }: RunState): Seen | null {
   );
 }
 
-/** Leak spray on every joint: what comes out there now, kg/s by the node of the train. */
-export function lookAtJoints({ plant }: RunState): Seen {
+/**
+ * With leak spray on every joint: what comes out there now, kg/s by the node of the train. Bare eyes
+ * do not see gas.
+ */
+export function lookAtJoints({ plant }: RunState, { spray = false }: LookOptions): Seen {
+  if (!spray) return seen(['look.joints.bare']);
   const { gas } = plant;
   const values: Record<string, number> = {};
   const escaping = escapeKgS(gas);

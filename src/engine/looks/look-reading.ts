@@ -50,6 +50,7 @@ export const LOOK_WHATS = [
   'time clock',
   'fuses',
   'control relays',
+  'terminal strip',
 ] as const;
 export type LookWhat = (typeof LOOK_WHATS)[number];
 
@@ -83,6 +84,7 @@ export const LOOK_WORDS = [
   'look.way.nearly-shut',
   'look.shaft.together',
   'look.shaft.apart',
+  'look.joints.bare',
   'look.joints.dry',
   'look.joints.foam',
   'look.blade.shut',
@@ -162,8 +164,16 @@ export const LOOK_WORDS = [
   'look.fuse.broken',
   'look.relay.in',
   'look.relay.out',
+  'look.strip.in-order',
+  'look.strip.jumper',
+  'look.strip.wire-out',
 ] as const;
 export type LookWord = (typeof LOOK_WORDS)[number];
+
+export interface LookOptions {
+  /** Leak spray is on the gas joints; without it nothing is seen there, tight or not. */
+  readonly spray?: boolean;
+}
 
 export interface LookReading {
   readonly what: LookWhat;

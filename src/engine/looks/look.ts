@@ -37,6 +37,7 @@ import {
   lookAtStrainer,
 } from './look-at-gas.ts';
 import { lookAtClock, lookAtFuses, lookAtRelays, lookAtSwitches } from './look-at-panel.ts';
+import { lookAtTerminals } from './look-at-terminals.ts';
 import {
   lookAtDrain,
   lookAtFeedValve,
@@ -47,9 +48,15 @@ import {
   lookAtPump,
   lookAtSafetyValve,
 } from './look-at-vessel.ts';
-import { LOOK_WHATS, type LookReading, type LookWhat, type Seen } from './look-reading.ts';
+import {
+  LOOK_WHATS,
+  type LookOptions,
+  type LookReading,
+  type LookWhat,
+  type Seen,
+} from './look-reading.ts';
 
-const EYES: Readonly<Record<LookWhat, (run: RunState) => Seen | null>> = {
+const EYES: Readonly<Record<LookWhat, (run: RunState, options: LookOptions) => Seen | null>> = {
   'sight glass': lookAtFlame,
   'pilot flame': lookAtPilot,
   spark: lookAtSpark,
@@ -97,15 +104,16 @@ const EYES: Readonly<Record<LookWhat, (run: RunState) => Seen | null>> = {
   'time clock': lookAtClock,
   fuses: lookAtFuses,
   'control relays': lookAtRelays,
+  'terminal strip': lookAtTerminals,
 };
 
 /** Null where this plant has no such thing. */
-export function look(run: RunState, what: LookWhat): LookReading | null {
-  const found = EYES[what]?.(run) ?? null;
+export function look(run: RunState, what: LookWhat, options: LookOptions = {}): LookReading | null {
+  const found = EYES[what]?.(run, options) ?? null;
   return found === null ? null : { what, ...found };
 }
 
 /** What there is to look at on this plant; the same whatever stands. */
 export function lookPlacesOf(run: RunState): readonly LookWhat[] {
-  return LOOK_WHATS.filter((what) => EYES[what](run) !== null);
+  return LOOK_WHATS.filter((what) => EYES[what](run, {}) !== null);
 }

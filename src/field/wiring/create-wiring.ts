@@ -86,6 +86,8 @@ export function createWiring(
     madeWords: new Int32Array(wordsFor(elements.length)),
     wireSource: Int32Array.from(sourceOfWires(netlist, parameters)),
     inputWord: ~allInputs & ~SECOND_SETPOINT_BIT,
+    directFrom: place('controller'),
+    directFed: true,
     dirty: true,
     analogueMoved: true,
     wordsStale: true,

@@ -32,6 +32,8 @@ export interface WiringElement {
   readonly dropOutVolts: number;
   /** Read when the network is prepared, so that a fault may change what is behind it. */
   readonly condition: () => Condition;
+  /** Beside it as it stands, not as it was built: what its insulation lets through, S. */
+  readonly leakS: () => number;
   /** A plant with this device must have it in a rung. */
   readonly needed: boolean;
 }
@@ -98,6 +100,8 @@ const TRACK_OHM = 1000;
 const VOLTS_INPUT_OHM = 1e6;
 const SIGNAL_OHM = 1e9;
 const AMPLIFIER_OHM = 100_000;
+/** Metal on metal is no better. */
+const LEAST_OHM = 0.1;
 /** 4–20 mA (IEC 60381-1). */
 const LIVE_ZERO_A = 0.004;
 const LIVE_SPAN_A = 0.016;
@@ -112,6 +116,7 @@ const FULL_STROKE_DEG = 90;
 const COUNTER_RANGE = 1.5;
 
 const SOUND = (): Condition => 'sound';
+const TIGHT = (): number => 0;
 
 export function listElements({ field, wiring }: WiredParameters): WiringElement[] {
   const { nominalVolts } = field.supply;
@@ -125,6 +130,7 @@ export function listElements({ field, wiring }: WiredParameters): WiringElement[
       pullInVolts: more.pullInVolts ?? 0,
       dropOutVolts: more.dropOutVolts ?? 0,
       condition: more.condition ?? SOUND,
+      leakS: more.leakS ?? TIGHT,
       needed: more.needed ?? false,
     });
   };
@@ -167,7 +173,9 @@ export function listElements({ field, wiring }: WiredParameters): WiringElement[
   });
   for (const load of wiring.loads) {
     const { ohm, ...volts } = works(load.ratedW, load.pullInShare, load.dropOutShare);
-    put(load.id, load.kind, ohm, { ...volts, condition: () => load.condition, needed: true });
+    const transformer = field.ignitionTransformers.find(({ id }) => id === load.id);
+    const condition = () => (transformer?.health === 0 ? ('open' as const) : load.condition);
+    put(load.id, load.kind, ohm, { ...volts, condition, needed: true });
   }
   for (const drive of field.drives) {
     const { ohm, ...volts } = works(CONTACTOR_W, 0.75, 0.35);
@@ -184,7 +192,11 @@ export function listElements({ field, wiring }: WiredParameters): WiringElement[
   }
   for (const servo of field.servos) {
     const { ohm, ...volts } = works(SERVO_MOTOR_W, 0.6, 0.5);
-    put(`${servo.id}.motor`, 'motor', ohm, { ...volts, needed: true });
+    put(`${servo.id}.motor`, 'motor', ohm, {
+      ...volts,
+      condition: () => (servo.motorHealth === 0 ? 'open' : 'sound'),
+      needed: true,
+    });
     put(`${servo.id}.upper`, 'track', 0.5 * TRACK_OHM, { needed: true });
     put(`${servo.id}.lower`, 'track', 0.5 * TRACK_OHM, { needed: true });
     put(`${servo.id}.wiper`, 'wiper', 1, {
@@ -206,9 +218,14 @@ export function listElements({ field, wiring }: WiredParameters): WiringElement[
     put(`ao.${id}`, 'source-out', LOOP_OHM, { needed: true });
     put(`${id}.valve`, 'burden', LOOP_BURDEN_OHM, { needed: true });
   }
-  for (const { id } of field.flameSensors) {
-    put(`${id}.signal`, 'signal', SIGNAL_OHM, { needed: true });
-    put(`ai.${id}`, 'burden', AMPLIFIER_OHM, { needed: true });
+  for (const sensor of field.flameSensors) {
+    const isRod = sensor.kind === 'ionisation';
+    put(`${sensor.id}.signal`, 'signal', SIGNAL_OHM, {
+      leakS: () => (isRod ? 1 / Math.max(LEAST_OHM, sensor.earthOhm) : 0),
+      needed: true,
+    });
+    const amplifierOhm = isRod ? Math.max(LEAST_OHM, sensor.sourceOhm) : AMPLIFIER_OHM;
+    put(`ai.${sensor.id}`, 'burden', amplifierOhm, { needed: true });
   }
   return elements;
 }

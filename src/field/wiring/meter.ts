@@ -6,7 +6,7 @@ import {
   solveSteady,
   swingBetween,
 } from './meter-network.ts';
-import type { Wiring } from './wiring.ts';
+import { emfOf, type Wiring } from './wiring.ts';
 
 /**
  * A hand-held meter as a part of the network, on a copy of it: see `meter-network.ts`.
@@ -152,12 +152,6 @@ function branchesBefore(w: Wiring, source: number): number {
   let branches = 0;
   for (let i = 0; i < source; i++) branches += w.parameters.wiring.sources[i]?.bonded ? 2 : 1;
   return branches;
-}
-
-function emfOf(w: Wiring, index: number): number {
-  const source = w.parameters.wiring.sources[index];
-  if (source === undefined) return 0;
-  return source.kind === 'alternating' ? w.supply.mainsVolts : source.volts;
 }
 
 function sourceCurrents(w: Wiring, alternating: boolean): Float64Array {

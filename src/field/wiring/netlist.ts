@@ -32,6 +32,7 @@ export function layNetlist(parameters: WiredParameters): Netlist {
         pullInVolts: element.pullInVolts,
         dropOutVolts: element.dropOutVolts,
         condition: element.condition,
+        leakS: element.leakS,
         needed: element.needed,
         fromWire,
         toWire,

@@ -1,6 +1,6 @@
 import { aimInput, type ChannelResponse, measureChannel } from './analogue.ts';
 import { buildNetwork, factoriseIsland, type Island, inject, solveIsland } from './network.ts';
-import type { Wiring } from './wiring.ts';
+import { emfOf, type Wiring } from './wiring.ts';
 
 const SHORTED_S = 10;
 /** `builtFor` of a network without joints, bridges and swaps. */
@@ -21,9 +21,9 @@ export function prepareWiring(w: Wiring): void {
   }
   const { elements } = w.netlist;
   for (let i = 0; i < elements.length; i++) {
-    const { ohm, condition } = elements[i] as (typeof elements)[number];
+    const { ohm, condition, leakS } = elements[i] as (typeof elements)[number];
     const now = condition();
-    w.conductsS[i] = now === 'open' ? 0 : now === 'shorted' ? SHORTED_S : 1 / ohm;
+    w.conductsS[i] = leakS() + (now === 'open' ? 0 : now === 'shorted' ? SHORTED_S : 1 / ohm);
   }
   for (const { id, made } of wiring.contacts) {
     const place = elements.findIndex(({ name }) => name === id);
@@ -71,12 +71,11 @@ export function measureAsBuilt(w: Wiring): void {
 
 /** The direct part of an island; its factors stay for the analogue channels. */
 export function solveDirect(w: Wiring, island: Island): void {
-  const { sources } = w.parameters.wiring;
   factoriseIsland(w.network, island);
   let fed = false;
   for (const source of island.sources) {
     if (source.alternating) continue;
-    const amps = (sources[source.index]?.volts ?? 0) * source.seriesS;
+    const amps = emfOf(w, source.index) * source.seriesS;
     inject(w.network, island, source.liveNode, amps);
     inject(w.network, island, source.neutralNode, -amps);
     fed = fed || amps !== 0;

@@ -32,6 +32,15 @@ export function solveWiring(w: Wiring): boolean {
   if (!w.dirty) return false;
   w.dirty = false;
   w.wordsStale = true;
+  let aim = solveDirtyIslands(w);
+  if (feedDirect(w)) aim = solveDirtyIslands(w) || aim;
+  if (aim) aimChannels(w);
+  heatFuses(w, 0);
+  return true;
+}
+
+/** Returns whether an analogue circuit was among them. */
+function solveDirtyIslands(w: Wiring): boolean {
   const { islands } = w.network;
   let aim = false;
   for (let i = 0; i < islands.length; i++) {
@@ -48,8 +57,17 @@ export function solveWiring(w: Wiring): boolean {
     if (isFed(island, true)) solveAlternating(w, island);
     takeVolts(w, island);
   }
-  if (aim) aimChannels(w);
-  heatFuses(w, 0);
+  return aim;
+}
+
+/** Direct volts are made in the controller: without mains it makes none. True when that is new. */
+function feedDirect(w: Wiring): boolean {
+  const fed = w.directFrom < 0 || w.working[w.directFrom] === 1;
+  if (fed === w.directFed) return false;
+  w.directFed = fed;
+  for (const island of w.network.islands) {
+    if (isFed(island, false)) island.dirty = true;
+  }
   return true;
 }
 

@@ -39,6 +39,9 @@ export interface Wiring {
   /** Source that each wire hangs on by its shortest way, and where its other end is. */
   readonly wireSource: Int32Array;
   inputWord: number;
+  /** What makes direct volts out of the mains, the controller's own element: its place, whether it works. */
+  readonly directFrom: number;
+  directFed: boolean;
   /** Some island must be solved. */
   dirty: boolean;
   /** Some analogue input has moved since this was last looked at. */
@@ -51,6 +54,14 @@ export interface Wiring {
 
 /** Elements, or wires, in one recorded word. */
 export const BITS_A_WORD = 30;
+
+/** Volts that a source has at this moment. */
+export function emfOf(w: Wiring, index: number): number {
+  const source = w.parameters.wiring.sources[index];
+  if (source === undefined) return 0;
+  if (source.kind === 'alternating') return w.supply.mainsVolts;
+  return w.directFed ? source.volts : 0;
+}
 
 /** Place of an element in the netlist; −1 where no rung has it. */
 export function elementPlace(w: Wiring, name: string): number {

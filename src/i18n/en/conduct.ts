@@ -1,5 +1,13 @@
 /** What is said of how someone worked: conduct, proof, minutes, the commissioning sheet. */
 export const conduct = {
+  'conduct.list': '{first}, {rest}',
+  'conduct.name.isolator': 'the mains isolator',
+  'conduct.name.cock': 'the manual gas cock',
+  'conduct.name.other': '{name}',
+  'conduct.name.wire': 'wire {wire}',
+  'conduct.name.earth': 'earth',
+  'conduct.name.terminal': 'terminal {end} of the {device} (wire {wire})',
+
   'conduct.ohms-live.what': 'The {range} range of the meter was used between {place} and {other}.',
   'conduct.ohms-live.state':
     'the circuit was live: about {volts} V stood between the leads, so the reading meant nothing and the meter could have been destroyed in the hand',
@@ -28,11 +36,11 @@ export const conduct = {
   'conduct.fired-untested.what':
     'Fuel was let to the burner after the gas train had been opened at the {part}.',
   'conduct.fired-untested.state':
-    'these joints had been under gas pressure and nobody had tested them: {joints}',
+    'there had been gas pressure behind joints that nobody had tested: those {joints}',
   'conduct.left-untested.what':
     'The plant was handed over after the gas train had been opened at the {part}.',
   'conduct.left-untested.state':
-    'these joints were never tested with gas pressure behind them: {joints}',
+    'joints were never tested with gas pressure behind them: those {joints}',
 
   'conduct.blind-reset.what': 'The lockout was reset {resets} times in a row.',
   'conduct.blind-reset.state':
@@ -66,7 +74,7 @@ export const conduct = {
   'conduct.left-off-sheet.what': '{part}, {setting}: set {side} than the sheet allows.',
   'conduct.left-off-sheet.state':
     'the plant was handed over with a setting that protects less than the commissioning sheet asks for',
-  'conduct.fired-held.what': 'The servo {servo} was held by hand.',
+  'conduct.fired-held.what': 'The servo of the {servo} was held by hand.',
   'conduct.fired-held.state': 'fuel was on, and air and fuel could not follow each other',
 
   'conduct.inside-burning.what': 'Inside the burner: {what}.',
@@ -80,13 +88,18 @@ export const conduct = {
   'conduct.left-jumper.what': 'The plant was handed over.',
   'conduct.left-jumper.state': 'a jumper still lay between {from} and {to}',
   'conduct.left-lock.what': 'The plant was handed over.',
-  'conduct.left-lock.state': 'a lock was still on: {point}',
+  'conduct.left-lock.state': 'a lock was still on {point}',
   'conduct.left-off.what': 'The plant was handed over.',
-  'conduct.left-off.state': 'the isolator was off',
+  'conduct.left-off.state': '{point} was off',
+  'conduct.left-off-locked.what': 'The plant was handed over.',
+  'conduct.left-off-locked.state': '{point} was off, with a lock still on it',
   'conduct.left-shut.what': 'The plant was handed over.',
-  'conduct.left-shut.state': 'a cock stood less open than it was found: {cock}',
+  'conduct.left-shut.state': '{point} stood less open than it was found',
+  'conduct.left-shut-locked.what': 'The plant was handed over.',
+  'conduct.left-shut-locked.state':
+    '{point} stood less open than it was found, with a lock still on it',
   'conduct.left-held.what': 'The plant was handed over.',
-  'conduct.left-held.state': 'a servo was still held by hand: {servo}',
+  'conduct.left-held.state': 'the servo of the {servo} was still held by hand',
 
   'conduct.proof.full-start.met': 'A full start since the last change reached modulation.',
   'conduct.proof.full-start.none': 'No start since the last change to the plant.',
@@ -98,7 +111,7 @@ export const conduct = {
   'conduct.proof.held-in-service.in-lockout': 'The burner stands in lockout: {cause}.',
   'conduct.proof.leak-test.needless': 'The gas train was not opened.',
   'conduct.proof.leak-test.met': 'Every joint that was opened was tested under gas pressure.',
-  'conduct.proof.leak-test.missing': 'Not tested with gas pressure behind them: {joints}.',
+  'conduct.proof.leak-test.missing': 'Not tested with gas pressure behind them: joints {joints}.',
   'conduct.proof.jumpers-out.needless': 'No jumper was used.',
   'conduct.proof.jumpers-out.met': 'Every jumper is out again.',
   'conduct.proof.jumpers-out.standing': 'A jumper lies between {from} and {to}.',
@@ -120,6 +133,14 @@ export const conduct = {
   'conduct.minutes.plant': 'Time at the plant',
   'conduct.minutes.check': '{what}',
   'conduct.minutes.check-at': '{what} at {place}',
+  'conduct.minutes.tool': '{tool}: {at}',
+  'conduct.minutes.tool-range': '{tool}, {range}: {at}',
+  'conduct.minutes.between': '{from} to {other}',
+  'conduct.minutes.look': 'Looked: {place}',
+  'conduct.minutes.listen': 'Listened',
+  'conduct.minutes.smell': 'Smelt the air of the room',
+  'conduct.minutes.history': 'Read what the controller has kept',
+  'conduct.minutes.commissioning-sheet': 'Read the commissioning sheet',
   'conduct.minutes.repair': '{part}: {way}',
   'conduct.minutes.ask': 'Asked: {topic}',
   'conduct.minutes.read-sheet': 'Read the sheet of the last visit',

@@ -19,7 +19,7 @@ export const front = {
   'app.practise.door':
     'Jobs from the call-out to the handover: measure, look, ask, mend and prove. Lessons, drills, and any start to watch.',
   'app.practise.go': 'Choose a job',
-  'app.practise.lead': 'The plant behaves as one does. What is wrong is for you to find.',
+  'app.practise.lead': 'The plants behave as real ones do. What is wrong is for you to find.',
   'app.teach.title': 'Teach',
   'app.teach.door':
     'Show a start to a class: larger on a projector, with faults at hand to put in while they watch.',

@@ -55,18 +55,21 @@ export interface FlameFeed {
 /**
  * Spark, kernel, pilot and main flame.
  *
- * Equation: equivalence φ = gas·L / air, for the pilot with its own primary air, its share of the
- *   burner air and what leaks in; for the main flame where it anchors, headRichness times that of
+ * Equation: equivalence φ = gas·L / air, for the pilot with its own primary air, of the burner air
+ *   that flows past what its jet draws in, and what leaks in; a sound jet draws in all of it, a
+ *   weaker one in proportion to √(gas/rated); for the main flame where it anchors, headRichness times that of
  *   the whole burner. Stability m = (u_anchor / u) · s(φ)², s the burning velocity over its
  *   highest: the ratio of flow time to chemical time, for which s² stands since the chemical time
  *   is α/S². A pilot that reaches the head adds to the main flame's stability, in proportion.
  *   A flame with m > 1 grows to burn all its gas; with m < 1 it lifts and goes; outside the
  *   flammability limits or without gas it starves. Gas burnt is bounded by the air there is.
  * Valid for: nozzle-mixing and premixed burners as a lumped flame; times are right, shapes are not
- *   there.
+ *   there. The draw of the jet holds for a narrowed hole at the same pressure; for less pressure
+ *   behind the same hole it would be in proportion to the gas, so that such a pilot is leaner here.
  * Left out: flash-back, flame noise, swirl, vitiated air (a furnace full of burnt gas).
  * Source: blow-off by chemical against flow time after E. E. Zukoski and F. E. Marble; φ² of
- *   burning velocity after A. H. Lefebvre, Gas Turbine Combustion; constants chosen here.
+ *   burning velocity after A. H. Lefebvre, Gas Turbine Combustion; a jet draws in by the root of its
+ *   momentum, F. P. Ricou, D. B. Spalding, J. Fluid Mech. 11 (1961); constants chosen here.
  */
 export function stepFlame(state: FlameState, feed: FlameFeed, stepS: number): void {
   const { sparkW, pilotGasKgS, mainGasKgS, airKgS, furnaceAirKg } = feed;
@@ -99,7 +102,8 @@ export function stepFlame(state: FlameState, feed: FlameFeed, stepS: number): vo
   const pilotVelocity = velocity * p.pilotShelter;
   if (pilotGas > 0) {
     const needed = pilotGas * airPerFuel;
-    const drawn = p.pilotPrimaryAir * needed + p.pilotAirShare * air + p.pilotLeakInKgS;
+    const passing = p.pilotAirShare * air * jetDraws(pilotGas / p.ratedPilotKgS);
+    const drawn = p.pilotPrimaryAir * needed + passing + p.pilotLeakInKgS;
     const equivalence = needed / drawn;
     state.pilotEquivalence = Math.min(equivalence, RICHEST);
     pilotSpeed = readBurningVelocity(state.burningVelocity, equivalence);
@@ -234,6 +238,11 @@ function stepBurning(state: FlameState, stepS: number): void {
     state.mainBurning = 0;
     state.mainLift = 0;
   }
+}
+
+/** Of the air that flows past, by gas over rated: momentum goes with gas while the speed of the jet stays. */
+function jetDraws(gasShare: number): number {
+  return gasShare < 1 ? Math.sqrt(gasShare) : 1;
 }
 
 function sparkShare(state: FlameState): number {

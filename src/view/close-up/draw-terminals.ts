@@ -31,6 +31,7 @@ export const drawTerminals: Drawer = ({ reading }) => {
   return [
     path('cu-bars', `M0 ${TOP + TALL / 2}H320`),
     ...blocks.map((block, i) => drawBlock(block, middle(i), wide)),
+    ...blocks.map((block, i) => nameOf(block, middle(i), wide, outBefore(blocks, i))),
     ...jumpersIn(found).map((i) => drawJumper(middle(first + i), middle(first + i + 1))),
   ].join('');
 };
@@ -58,7 +59,12 @@ function jumpersIn(blocks: readonly Block[]): readonly number[] {
   return starts;
 }
 
-function drawBlock({ label, isOut }: Block, x: number, wide: number): string {
+/** So that their names stand one above the other. */
+function outBefore(blocks: readonly Block[], i: number): number {
+  return blocks.slice(0, i).filter(({ isOut }) => isOut).length;
+}
+
+function drawBlock({ isOut }: Block, x: number, wide: number): string {
   const half = 0.5 * wide - 2;
   const wire = isOut
     ? path('cu-lead is-out', `M${x - 0.2 * wide} ${FOOT}C${x - 0.2 * wide} 190 ${x} 196 ${x} 178`)
@@ -71,15 +77,19 @@ function drawBlock({ label, isOut }: Block, x: number, wide: number): string {
     box('cu-hole', x - 5, WIRE_TOP - 16, 10, 12, 2),
     wire,
     isOut ? path('cu-strand', `M${x} 178L${x - 3} 168M${x} 178V167M${x} 178L${x + 3} 168`) : '',
-    nameOf(label, isOut, x, wide),
   ].join('');
 }
 
 /** Short names of wires on their blocks; a terminal's own name is longer and stands over it. */
-function nameOf(label: string, isOut: boolean, x: number, wide: number): string {
-  if (label === '' || wide < NAMED_FROM) return '';
-  return isOut ? text(label, x, TOP - 10) : text(label, x, TOP + 48);
+function nameOf({ label, isOut }: Block, x: number, wide: number, line: number): string {
+  if (label === '') return '';
+  if (!isOut) return wide < NAMED_FROM ? '' : text(label, x, TOP + 48);
+  const y = TOP - 10 - LINE * (line % LINES);
+  const anchor = x < 110 ? 'start' : x > 210 ? 'end' : 'middle';
+  return path('cu-thin', `M${x} ${TOP}V${y + 4}`) + text(label, x, y, anchor);
 }
+const LINE = 20;
+const LINES = 4;
 
 function drawJumper(from: number, to: number): string {
   const y = TOP + 18;

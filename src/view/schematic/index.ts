@@ -24,7 +24,7 @@ import { labelSize } from './label-size.ts';
 import { createLabelTurns } from './label-turns.ts';
 import { labelsOf } from './labels.ts';
 import { layoutOf } from './layout.ts';
-import { contains, type Point } from './layout-types.ts';
+import { contains, type Layout, type Point } from './layout-types.ts';
 import { lookItem } from './look-items.ts';
 import { fitInto, measuresFor } from './measures.ts';
 import { createNameTag, type NameTag } from './name-tag.ts';
@@ -151,7 +151,7 @@ export async function createSchematic(
     const layout = layoutOf(plant, m, (id) => labelSize(specs.get(id), m.fontPx, m.lineHeightPx));
     sharpness = sharpnessNow();
     context = {
-      layout: inside ? layout : { ...layout, legend: [] },
+      layout: inside ? layout : forEyes(layout),
       palette: paletteOf(theme),
       channels: words.channels,
       vocabulary: words.vocabulary,
@@ -192,6 +192,7 @@ export async function createSchematic(
     if (!alive || sharpnessNow() === sharpness) return;
     sharpness = sharpnessNow();
     stage?.sharpen(sharpness);
+    hung?.sharpen(sharpness);
     draw();
   }
 
@@ -382,6 +383,11 @@ function fontsIn(family: string): Promise<unknown> {
   return Promise.all(
     ['400', '600'].map((weight) => document.fonts.load(`${weight} 16px ${family}`)),
   );
+}
+
+/** Without legend, and without lines to readings that only an instrument has. */
+function forEyes(layout: Layout): Layout {
+  return { ...layout, legend: [], leaders: layout.leaders.filter(({ dashed }) => dashed) };
 }
 
 function roomIn(host: HTMLElement): { width: number; height: number } {

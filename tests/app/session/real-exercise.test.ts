@@ -202,7 +202,14 @@ describe('a job', () => {
       standing: ['damper jammed short of purge'],
       held: { held: false },
     });
-    expect(after).toMatchObject({ standing: [], held: { held: true, lockout: null } });
+    expect(after).toMatchObject({
+      standing: [],
+      held: { held: true, lockout: null, ran: true },
+      needless: [],
+    });
+    // The cause was mended, and nobody named it.
+    expect(after?.claims).toEqual([]);
+    expect(after?.missed).toEqual([MEND.type === 'repair' ? MEND.part : '']);
   });
 });
 

@@ -182,6 +182,7 @@ export function createBench(actions: readonly TimedAction[] = [], arriveS = 0): 
         setup,
         healthySetup: setup,
         healthyUntilS: 5,
+        answer: null,
         endS: 3600,
         facts: (run) => toyFacts(run, kind, arriveS),
       }),

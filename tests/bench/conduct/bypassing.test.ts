@@ -15,7 +15,7 @@ describe('jumpers', () => {
   it('[SC-12] across what protects, with fuel on, is unsafe; out before the fuel it is right', () => {
     const log = [jumper(0.5, 'L1', '24'), CALL];
     expect(judge({ log, untilS: FIRED_S })).toMatchObject([
-      { rule: 'SC-12', severity: 'unsafe', state: { params: { across: 'low-gas' } } },
+      { rule: 'SC-12', severity: 'unsafe', state: { params: { across: 'low gas' } } },
     ]);
     expect(rulesOf({ log: [...log, jumper(100, 'L1', '24', false)], untilS: FIRED_S })).toEqual([]);
   });

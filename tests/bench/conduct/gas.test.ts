@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { sayMessage } from '../../../src/i18n/index.ts';
 import {
   ARRIVE,
   at,
@@ -65,6 +66,16 @@ describe('the gas train', () => {
     expect(rulesOf({ log: opened, desk })).toEqual(['SC-8']);
     const tested = [...opened, spray(20, 'strainer-inlet'), spray(20, 'inlet')];
     expect(rulesOf({ log: tested, desk })).toEqual([]);
+  });
+  it('[SC-8] a part opened twice is handed over untested once, and its joints have names', () => {
+    const log = [...gasOff(4), WORK, repair(6, 'strainer', 'clean'), ...gasOn(8)];
+    const found = judge({ log, desk: [ARRIVE, handOver(40)] });
+    expect(found.map(({ rule, state }) => [rule, sayMessage(state)])).toEqual([
+      [
+        'SC-8',
+        'joints were never tested with gas pressure behind them: those between cock and strainer, behind the strainer',
+      ],
+    ]);
   });
   it('[SC-8] a spray before the work, or without pressure behind it, tests nothing', () => {
     const desk = [ARRIVE, handOver(60)];

@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { sayMessage } from '../../../src/i18n/index.ts';
 import {
   ARRIVE,
   at,
@@ -18,9 +19,10 @@ describe('the handover', () => {
   it('[SC-17] with a jumper left is unsafe, with it out again it is right', () => {
     const on = at(5, { type: 'jumper', from: 'L1', to: '24', on: true });
     const off = at(20, { type: 'jumper', from: '24', to: 'L1', on: false });
-    expect(judge({ log: [on], desk })).toMatchObject([
-      { rule: 'SC-17', t: 60, severity: 'unsafe', state: { params: { from: 'L1', to: '24' } } },
-    ]);
+    const [left, ...more] = judge({ log: [on], desk });
+    expect(left).toMatchObject({ rule: 'SC-17', t: 60, severity: 'unsafe' });
+    expect(more).toEqual([]);
+    expect(left && sayMessage(left.state)).toBe('a jumper still lay between wire L1 and wire 24');
     expect(rulesOf({ log: [on, off], desk })).toEqual([]);
   });
   it('[SC-17] is judged when it is made: a jumper taken out after it was left', () => {
@@ -32,12 +34,18 @@ describe('the handover', () => {
     const isolated = [supply(5, false), lock(6, 'isolator')];
     expect(judge({ log: isolated, desk }).map(({ rule, severity }) => [rule, severity])).toEqual([
       ['SC-18', 'careless'],
-      ['SC-18', 'careless'],
     ]);
     expect(rulesOf({ log: [cock(5, 0)], desk })).toEqual(['SC-18']);
     const back = [...isolated, lock(20, 'isolator', false), supply(21, true)];
     expect(rulesOf({ log: back, desk })).toEqual([]);
     expect(rulesOf({ log: [...gasOff(5), ...gasOn(20)], desk })).toEqual([]);
+  });
+  it('[SC-18] what is shut and locked is one thing left, and has the name it has at the plant', () => {
+    const left = judge({ log: [...gasOff(5), supply(7, false)], desk });
+    expect(left.map(({ state }) => sayMessage(state))).toEqual([
+      'the manual gas cock stood less open than it was found, with a lock still on it',
+      'the mains isolator was off',
+    ]);
   });
   it('[SC-18] what is put back in the same instant is back', () => {
     const log = [...gasOff(5), ...gasOn(60)];

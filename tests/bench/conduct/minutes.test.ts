@@ -69,6 +69,21 @@ describe('minutes', () => {
     const read: DeskEntry = { t: 9, type: 'read sheet' };
     expect(minutes([], 60, [ARRIVE, read, read]).total - 1).toBeCloseTo(of('read sheet'), 9);
   });
+  it('charge the commissioning sheet once, whatever is repaired between', () => {
+    const read = (t: number) => check(t, 'commissioning sheet');
+    const log = [read(5), repair(6, 'fan contactor', 'clean'), read(7)];
+    expect(tariffOf(log)).toBeCloseTo(of('commissioning sheet') + 20, 9);
+    expect(of('commissioning sheet')).toBeGreaterThan(1);
+  });
+  it('say tools and places by the names they have at the plant', () => {
+    const log = [volts(5, 'L1'), check(6, 'leak spray', 'inlet'), check(7, 'look', 'belt')];
+    const { lines } = minutesOf(log, [ARRIVE], parts, 60, sound.plant);
+    expect(lines.slice(1).map(({ what }) => sayMessage(what))).toEqual([
+      'Multimeter, volts: Wire L1 to Wire N',
+      'Leak spray: Joint behind the strainer',
+      'Looked: belt',
+    ]);
+  });
   it('are not charged for the panel, nor for what nobody knows', () => {
     const log = [at(5, { type: 'reset', pressed: true }), check(6, 'divining rod', 'L1')];
     expect(tariffOf(log)).toBeCloseTo(0, 9);

@@ -16,10 +16,12 @@ import {
   type RunSetup,
   type TimedAction,
 } from '../../../src/engine/index.ts';
+import { bench } from '../../../src/i18n/en/bench.ts';
 import { conduct } from '../../../src/i18n/en/conduct.ts';
 import { addMessages, sayMessage } from '../../../src/i18n/index.ts';
 import { shippedSetup } from '../../support/library.ts';
 
+addMessages(bench);
 addMessages(conduct);
 
 export const ARRIVE: DeskEntry = { t: 0, type: 'arrive', tools: [] };

@@ -71,6 +71,11 @@ describe('what the bench says', () => {
     expect(say('manual cock', { cock: 0.5 })).toEqual(['cock: 50 % open.']);
     expect(say('fuses', { 'control-fuse': 0, spare: 1 })).toEqual(['Broken: control-fuse.']);
     expect(say('fuses', { 'control-fuse': 1 })).toEqual([]);
+    expect(say('terminal strip', { 'L1+33': 1, '20+21': 2, 'high-limit:1': 1 })).toEqual([
+      'Jumper: from wire L1 to wire 33.',
+      '2 jumpers: from wire 20 to wire 21.',
+      'Out of its terminal: high limit, terminal 1.',
+    ]);
   });
 });
 

@@ -90,7 +90,7 @@ function branchesBefore(w: Wiring, source: number): number {
 function emfOf(w: Wiring, index: number): number {
   const source = w.parameters.wiring.sources[index];
   if (source === undefined) return 0;
-  return source.kind === 'alternating' ? w.supply.mainsVolts : source.volts;
+  return source.kind === 'alternating' ? w.supply.mainsVolts : w.directFed ? source.volts : 0;
 }
 
 function sourceCurrents(w: Wiring, alternating: boolean): Float64Array {

@@ -64,6 +64,22 @@ describe('light-off that must fail, for 200 seeds', () => {
     }
   });
 
+  it.each([
+    [0.6, 'burns smaller'],
+    [0.45, 'burns small'],
+  ])('a pilot with %d of its gas lights and %s, by the root of its gas, and holds', (share) => {
+    const pilot = share * LIGHT_OFF.pilot;
+    for (const seed of SEEDS.slice(0, 40)) {
+      const state = dairyFlame({}, seed);
+      expect(feed(state, 10, { ...SPARKED, pilot }, (s) => s.pilotIntensity > 0.5)).toBeLessThan(
+        10,
+      );
+      feed(state, 10, { pilot });
+      // Size of a flame goes with the root of what burns; 15 growth times have passed.
+      expect(state.pilotIntensity).toBeCloseTo(Math.sqrt(share), 3);
+    }
+  });
+
   it('a pilot that burns but misses the head: no main flame', () => {
     for (const seed of SEEDS) {
       const state = lightPilot(dairyFlame({ flame: { pilotReach: 0 } }, seed));
