@@ -14,13 +14,13 @@ test('a close-up opens from the menu of an item on the schematic', async ({ page
   await begin(page);
   await page.locator('.schematic canvas').waitFor();
   await page.mouse.click(STRAINER.x, STRAINER.y);
-  const menu = page.getByRole('group', { name: 'Strainer' });
-  await menu.getByRole('button', { name: 'Look at: Strainer' }).click();
+  const menu = page.getByRole('group', { name: 'Gas strainer' });
+  await menu.getByRole('button', { name: 'Look at: Strainer, inside' }).click();
   await expect(page.getByRole('tab', { name: 'Close-up' })).toHaveAttribute(
     'aria-selected',
     'true',
   );
-  await expect(page.locator('.close-up figcaption')).toHaveText('Strainer');
+  await expect(page.locator('.close-up figcaption')).toHaveText('Strainer, inside');
   await expect(page.locator('.close-up-drawing')).toBeVisible();
 });
 
@@ -28,8 +28,8 @@ test('a close-up opens from the Look form, and the plant comes back by its tab',
   page,
 }) => {
   await begin(page);
-  await look(page, 'Strainer');
-  await expect(page.locator('.close-up figcaption')).toHaveText('Strainer');
+  await look(page, 'Strainer, inside');
+  await expect(page.locator('.close-up figcaption')).toHaveText('Strainer, inside');
   await expect(page.locator('.seen')).toContainText('Strainer');
   await page.getByRole('tab', { name: 'Schematic' }).click();
   await expect(page.locator('.schematic canvas')).toBeVisible();
@@ -43,7 +43,7 @@ test('a connected tool hangs its reading on the schematic, and takes it along', 
   await expect.poll(() => accentPixels(page)).toBeLessThan(TAG_PIXELS);
   await connect(page, 'Manometer', 'Gas behind the strainer');
   await expect.poll(() => accentPixels(page)).toBeGreaterThan(TAG_PIXELS);
-  await page.getByRole('button', { name: /^Take off the Manometer/ }).click();
+  await page.getByRole('button', { name: /^Take the Manometer off/ }).click();
   await expect.poll(() => accentPixels(page)).toBeLessThan(TAG_PIXELS);
 });
 
@@ -63,7 +63,7 @@ for (const colorScheme of ['light', 'dark'] as const) {
       await page.locator('.ladder-drawing').waitFor();
       await expect(page.locator('.ladder-where')).toContainText('red lead on');
       await expectClean(page);
-      await look(page, 'Strainer');
+      await look(page, 'Strainer, inside');
       await expectClean(page);
     });
   });
@@ -105,7 +105,7 @@ async function connectMultimeter(page: Page): Promise<void> {
   const form = page.getByRole('form', { name: 'Connect a tool' });
   await form.getByRole('combobox', { name: 'Tool' }).selectOption({ label: 'Multimeter' });
   await form.getByRole('combobox', { name: 'From' }).selectOption({ index: 3 });
-  await form.getByRole('combobox', { name: 'To' }).selectOption({ index: 6 });
+  await form.getByRole('combobox', { name: 'To', exact: true }).selectOption({ index: 6 });
   await form.getByRole('button', { name: 'Connect' }).click();
   await expect(page.locator('.meter')).toHaveCount(2);
 }

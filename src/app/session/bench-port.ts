@@ -2,6 +2,7 @@
 import type { DeskEntry } from '../../../machines/job/index.ts';
 import {
   type ConductFinding,
+  checkOf,
   checkUse,
   conductOf,
   createToolState,
@@ -43,6 +44,8 @@ export interface BenchPort {
   /** Why a tool cannot be used like that, and the mend; null when it can. */
   checkUse(plant: PlantFile, use: ToolUse): Pick<ToolIssue, 'found' | 'mend'> | null;
   connectTool(use: ToolUse, tS: number): ConnectedTool;
+  /** What the log keeps of connecting it. */
+  checkOf: typeof checkOf;
   minutes(done: WorkDone, parts: readonly PlantPart[]): MinutesUsed;
   proof(done: WorkDone): Proof;
   /** Runs the log again, once for both. */
@@ -55,6 +58,7 @@ export const benchPort: BenchPort = {
   panelChannels: PANEL_CHANNELS,
   testPoints: testPointsOf,
   checkUse,
+  checkOf,
   connectTool(use, tS) {
     const state = createToolState(use, tS);
     return (run) => readTool(run, use, state);

@@ -3,7 +3,7 @@
  * second. Reading a tool never changes the run.
  */
 import type { DeskEntry } from '../../../machines/job/index.ts';
-import type { PlantPart, Run, TimedAction } from '../../engine/index.ts';
+import type { Action, PlantPart, Run, TimedAction } from '../../engine/index.ts';
 import type { BenchPort, ConnectedTool } from './bench-port.ts';
 import { keyOf } from './meter-key.ts';
 import type { AtThePlant } from './protocol.ts';
@@ -47,7 +47,8 @@ export function createPlantWatch(bench: BenchPort, parts: readonly PlantPart[] |
 
   function connect(run: Run, use: ToolUse): Connected {
     const issue = bench.checkUse(run.setup.plant, use);
-    const read = issue === null ? bench.connectTool(use, run.timeS()) : null;
+    const read =
+      issue === null ? bench.connectTool(use, connectedS(run, bench.checkOf(use))) : null;
     return { use, issue, read };
   }
 
@@ -100,6 +101,23 @@ export function createPlantWatch(bench: BenchPort, parts: readonly PlantPart[] |
       return Object.keys(news).length === 0 ? null : news;
     },
   };
+}
+
+/** When it was put there, by the log: a tool that comes back has been connected all the while. */
+function connectedS(run: Run, check: Extract<Action, { type: 'check' }>): number {
+  const nowS = run.timeS();
+  const last = run
+    .log()
+    .filter(
+      (action) =>
+        action.type === 'check' &&
+        action.what === check.what &&
+        action.place === check.place &&
+        action.other === check.other &&
+        action.t <= nowS,
+    )
+    .at(-1);
+  return last?.t ?? nowS;
 }
 
 function copyOf(bench: ReturnType<Run['bench']>): AtThePlant['bench'] {

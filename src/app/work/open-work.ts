@@ -73,7 +73,8 @@ export function openWork(shelf: Shelf, nowISO: () => string, name: WorkName): Wo
       saved.pending.length !== record.pending.length ||
       uses !== usesSaved;
     const sinceS = record === null ? 0 : Math.abs(saved.headS - record.headS);
-    if (acted || sinceS >= SAVE_EVERY_S) writeRun(saved);
+    const rests = session.store.read().status?.mode === 'paused' && sinceS > 0;
+    if (acted || rests || sinceS >= SAVE_EVERY_S) writeRun(saved);
   }
 
   /** Looking at an exercise is no work yet. */

@@ -140,6 +140,7 @@ export const TOY_BENCH: BenchPort = {
   testPoints: () => [],
   checkUse: (_plant, { place }) =>
     place === 'nowhere' ? { found: said('found'), mend: said('mend') } : null,
+  checkOf: ({ tool, place, other = '' }) => ({ type: 'check', what: tool, place, other }),
   connectTool: (_use, tS) => {
     let reads = 0;
     return (run) => {
