@@ -3,9 +3,8 @@ import { availableParallelism } from 'node:os';
 import { join } from 'node:path';
 import { gzipSync } from 'node:zlib';
 import { type Atlas, decodeAtlas, encodeAtlas } from '../../diagnosis/index.ts';
-import type { RunSetup } from '../../engine/index.ts';
 import { message, sayMessage } from '../../i18n/index.ts';
-import { type Library, nearest, phrase, setupOf } from '../../scenario/index.ts';
+import { nearest, phrase } from '../../scenario/index.ts';
 import { type CommandSpec, inQuotes, parseArguments, perhaps } from '../arguments.ts';
 import { buildAtlas } from '../atlas/build-atlas.ts';
 import { openKeep } from '../atlas/keep.ts';
@@ -13,6 +12,7 @@ import { createPool } from '../atlas/pool.ts';
 import { issueLines } from '../issue-lines.ts';
 import { readLibrary } from '../library.ts';
 import { type Outcome, refuse, succeed } from '../outcome.ts';
+import { soundSetup } from '../sound-setup.ts';
 
 const SPEC: CommandSpec = {
   command: 'atlas',
@@ -93,14 +93,6 @@ function written(file: string, built: Atlas): string {
     keys: built.keys.length,
     kilobytes: Math.round(gzipSync(text).length / 1024),
   });
-}
-
-/** The shipped start of a plant in which nothing is wrong. */
-function soundSetup(library: Library, plant: string): RunSetup | null {
-  const scenario = library.scenarios.find(
-    (one) => one.plant === plant && one.faults.length === 0 && one.expect.reaches === 'modulation',
-  );
-  return scenario === undefined ? null : setupOf(library, scenario.id);
 }
 
 function fingerprintIn(file: string): string | null {

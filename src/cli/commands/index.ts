@@ -5,6 +5,7 @@ import { inQuotes, perhaps } from '../arguments.ts';
 import { type Outcome, refuse, succeed } from '../outcome.ts';
 import { atlas } from './atlas.ts';
 import { check } from './check.ts';
+import { diagnose } from './diagnose.ts';
 import { list } from './list.ts';
 import { run } from './run.ts';
 import { schema } from './schema.ts';
@@ -14,6 +15,7 @@ addMessages(en);
 const COMMANDS: ReadonlyMap<string, (words: readonly string[], root: string) => Outcome> = new Map([
   ['run', run],
   ['check', check],
+  ['diagnose', diagnose],
   ['list', list],
   ['schema', schema],
   ['help', () => succeed(sayMessage(phrase('cli.help')))],

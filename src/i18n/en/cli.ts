@@ -21,6 +21,9 @@ commissioning or operating equipment.
       --plant PLANT      only this plant
       --to FOLDER        where the files go
       --fresh            trusts nothing that was kept of earlier times
+  flamewright diagnose FILE|NAME [--atlas FOLDER] [--json]
+      of a job: the way to its cause by the best checks, with their minutes, what the permitted
+      checks cannot tell from it, how hard it is; leans on the files of flamewright atlas
   flamewright help
 
 Exit code 0: it ran (a lockout is a result, not a failure). 2: bad input or usage.`,
@@ -39,6 +42,11 @@ Exit code 0: it ran (a lockout is a result, not a failure). 2: bad input or usag
   'usage.unknown-scenario':
     '{command}: there is no scenario, job, drill or lesson and no file {found}; expected {expected}.{perhaps}',
   'usage.unknown-plant': '{command}: there is no plant {found}; expected {expected}.{perhaps}',
+  'usage.unknown-job':
+    '{command}: there is no job and no file {found}; expected {expected}.{perhaps}',
+  'usage.not-a-job': '{command}: {found} is no job.',
+  'usage.no-atlas':
+    '{command}: there is no atlas of the plant {plant} in {folder}; flamewright atlas makes it.',
   'usage.not-a-scenario': '{command}: {found} is no scenario, job, drill or lesson.',
   'usage.not-written': '{command}: {found} could not be written.',
 
@@ -50,6 +58,7 @@ Exit code 0: it ran (a lockout is a result, not a failure). 2: bad input or usag
   'usage.expect.schema': 'at most one folder',
   'usage.expect.plant': 'the name of a plant',
   'usage.expect.folder': 'the name of a folder',
+  'usage.expect.job': 'one job, by name or as a file',
   'usage.expect.nothing': 'nothing more',
 
   'check.in-order': '{file}: in order ({kind})',
@@ -109,6 +118,21 @@ Exit code 0: it ran (a lockout is a result, not a failure). 2: bad input or usag
   'atlas.progress': '{plant}: {done} of {of} faults',
   'atlas.written': 'written: {file}, {causes} causes, {keys} readings, {kilobytes} kB packed',
   'atlas.in-order': 'in order: {file}',
+
+  'diagnose.heading': '{id}: difficulty {difficulty} of 5, {minutes} minutes by the best way',
+  'diagnose.at-once': 'The panel alone tells it.',
+  'diagnose.path': 'From what the panel tells, the best way:',
+  'diagnose.minutes': '{minutes} min',
+  'diagnose.bits': '{bits} bit',
+  'diagnose.share': '{percent} %',
+  'diagnose.as-sound': 'as on a sound plant',
+  'diagnose.found': 'With that the cause is known.',
+  'diagnose.not-found': 'With that the cause is not known yet.',
+  'diagnose.all-told': 'The permitted checks tell it from every other cause.',
+  'diagnose.not-told': 'The permitted checks do not tell it from: {faults}.',
+  'diagnose.would-separate': 'The cheapest check that would: {check}, at {moment}.',
+  'diagnose.no-check-separates': 'No check that is not permitted would.',
+  'diagnose.nothing-wrong': 'nothing wrong',
 
   'list.severity': '{low} to {high}{unit}, {typical} is typical',
   'list.level': 'level {level}',

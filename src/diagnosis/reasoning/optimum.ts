@@ -1,0 +1,96 @@
+import { type SmallCase, splitBy, weightOf } from './small-case.ts';
+
+/** The exact optimum of a small case. Minutes; kinds that are left are given in rising order. */
+export interface Optimum {
+  /** Least that is to be expected until no question tells the causes apart any further. */
+  value(kinds: readonly number[]): number;
+  /** The same when this question is asked next, whether or not that is wise. */
+  valueAfter(kinds: readonly number[], question: number): number;
+  /** Question to ask next; null where none tells anything more. */
+  best(kinds: readonly number[]): number | null;
+}
+
+const MOST_STATES = 4000;
+
+/**
+ * Dynamic programming over the sets of kinds that answers can leave.
+ *
+ * Equation: V(S) = min over q of c(q) + Σ P(o | S)·V(S after o), 0 where no question tells two causes
+ *   of S apart.
+ * @returns null where there are more sets than it takes on
+ */
+export function solveCase(small: SmallCase): Optimum | null {
+  const known = new Map<number, { readonly value: number; readonly best: number | null }>();
+  const cheapest = Math.min(...small.questions.map(({ cost }) => cost));
+  const isOpen = openness(small);
+
+  /** What asking comes to; given up, as at least `bound`, once it is no better than that. */
+  const asking = (kinds: readonly number[], question: number, bound: number): number => {
+    const asked = small.questions[question] as SmallCase['questions'][number];
+    const all = weightOf(small, kinds);
+    const open = splitBy(asked, kinds).filter((part) => isOpen(part));
+    // Whatever stays open costs one more question at least.
+    let value = asked.cost + (cheapest * open.reduce((w, p) => w + weightOf(small, p), 0)) / all;
+    for (const part of open) {
+      if (value >= bound) return value;
+      value += (weightOf(small, part) / all) * (solve(part).value - cheapest);
+    }
+    return value;
+  };
+
+  const solve = (kinds: readonly number[]) => {
+    const name = kinds.reduce((sum, kind) => sum + 2 ** kind, 0);
+    const found = known.get(name);
+    if (found !== undefined) return found;
+    if (known.size >= MOST_STATES) throw TOO_MANY;
+    let value = Number.POSITIVE_INFINITY;
+    let best: number | null = null;
+    if (!isOpen(kinds)) {
+      known.set(name, CLOSED);
+      return CLOSED;
+    }
+    small.questions.forEach((question, i) => {
+      // One that leaves the set whole is never wise, and would never end.
+      if (splitBy(question, kinds).length < 2) return;
+      const here = asking(kinds, i, value);
+      if (here < value) {
+        value = here;
+        best = i;
+      }
+    });
+    const solved = { value, best };
+    known.set(name, solved);
+    return solved;
+  };
+
+  const whole = [...small.weights.keys()];
+  try {
+    solve(whole);
+  } catch (error) {
+    if (error === TOO_MANY) return null;
+    throw error;
+  }
+  return {
+    value: (kinds) => solve(kinds).value,
+    best: (kinds) => solve(kinds).best,
+    valueAfter: (kinds, question) => {
+      const asked = small.questions[question] as SmallCase['questions'][number];
+      return splitBy(asked, kinds).length < 2
+        ? asked.cost + solve(kinds).value
+        : asking(kinds, question, Number.POSITIVE_INFINITY);
+    },
+  };
+}
+const CLOSED = { value: 0, best: null };
+const TOO_MANY = new Error('more sets than can be thought through');
+
+/** Whether two causes are left that some question tells apart. */
+function openness({ causeOf, questions }: SmallCase): (kinds: readonly number[]) => boolean {
+  const apart = causeOf.map((cause, kind) =>
+    causeOf.map(
+      (otherCause, other) =>
+        cause !== otherCause && questions.some(({ answers }) => answers[kind] !== answers[other]),
+    ),
+  );
+  return (kinds) => kinds.some((kind) => kinds.some((other) => apart[kind]?.[other]));
+}
