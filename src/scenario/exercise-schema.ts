@@ -8,16 +8,9 @@ import {
   type ToolId,
 } from '../../machines/job/index.ts';
 import { MAX_ACTIONS, scriptedActionSchema } from './action-schema.ts';
-import { MAX_SEED } from './bounds.ts';
-import {
-  faultOrderSchema,
-  initialSchema,
-  loadPointSchema,
-  MAX_FAULTS,
-  MAX_LOAD_POINTS,
-  secondsSchema,
-} from './start-pieces.ts';
-import { idSchema, lineSchema, paragraphSchema, titleSchema } from './text-schemas.ts';
+import { faultOrderSchema, secondsSchema } from './start-pieces.ts';
+import { startShape } from './start-shape.ts';
+import { idSchema, lineSchema, titleSchema } from './text-schemas.ts';
 
 const MAX_OPTIONS = 5;
 
@@ -27,11 +20,7 @@ export const exerciseShape = {
   title: titleSchema('what a list shows; it must not give the fault away'),
   plant: idSchema('the plant it runs on'),
   profile: idSchema("a practice profile other than the plant's own").optional(),
-  caution: paragraphSchema('what could hurt someone if this were a real plant').optional(),
-  seed: z.int().min(0).max(MAX_SEED).default(1).meta({ description: 'seed of all chance' }),
-  initial: initialSchema,
-  load: z.array(loadPointSchema).max(MAX_LOAD_POINTS).default([]),
-  faults: z.array(faultOrderSchema).max(MAX_FAULTS).default([]),
+  ...startShape,
   actions: z
     .array(scriptedActionSchema)
     .max(MAX_ACTIONS)

@@ -1,15 +1,7 @@
 import { z } from 'zod';
 import { ACTION_TYPES, MAX_ACTIONS, scriptedActionSchema } from './action-schema.ts';
-import { MAX_SEED } from './bounds.ts';
-import {
-  expectationSchema,
-  faultOrderSchema,
-  initialSchema,
-  loadPointSchema,
-  MAX_FAULTS,
-  MAX_LOAD_POINTS,
-  secondsSchema,
-} from './start-pieces.ts';
+import { expectationSchema, secondsSchema } from './start-pieces.ts';
+import { startShape } from './start-shape.ts';
 import { idSchema, paragraphSchema, titleSchema } from './text-schemas.ts';
 
 export const scenarioSchema = z
@@ -20,11 +12,7 @@ export const scenarioSchema = z
     profile: idSchema("a practice profile other than the plant's own").optional(),
     summary: paragraphSchema('what is going on'),
     teaches: paragraphSchema('what someone understands afterwards').optional(),
-    caution: paragraphSchema('what could hurt someone if this were a real plant').optional(),
-    seed: z.int().min(0).max(MAX_SEED).default(1).meta({ description: 'seed of all chance' }),
-    initial: initialSchema,
-    load: z.array(loadPointSchema).max(MAX_LOAD_POINTS).default([]),
-    faults: z.array(faultOrderSchema).max(MAX_FAULTS).default([]),
+    ...startShape,
     allow: z
       .array(z.enum(ACTION_TYPES))
       .max(ACTION_TYPES.length)

@@ -1,14 +1,12 @@
 import { say } from '../../i18n/index.ts';
-import { FrontFrame } from '../front/front-frame.tsx';
 import { AgainButton } from '../job/again-button.tsx';
 import { ClaimVerdicts } from '../job/claim-verdicts.tsx';
 import { useExercise } from '../job/exercise-context.tsx';
-import { Notices } from '../job/notices.tsx';
+import { ExerciseFront } from '../job/exercise-front.tsx';
 import { OptionList } from '../job/option-list.tsx';
 import { Truth } from '../job/truth.tsx';
 import { useVerdict } from '../job/use-verdict.ts';
 import type { Drill } from '../library/exercises.ts';
-import { PageHeading } from '../shell/page-heading.tsx';
 
 /** Whether it was right, why, and how one sees it. */
 export function DrillAnswer({ drill }: { readonly drill: Drill }) {
@@ -17,12 +15,7 @@ export function DrillAnswer({ drill }: { readonly drill: Drill }) {
   const answered = desk.answers.at(-1)?.option ?? null;
   const told = verdict === 'failed' ? null : verdict;
   return (
-    <FrontFrame>
-      <a className="back" href="#/practise">
-        ← {say('job.to-practise')}
-      </a>
-      <Notices />
-      <PageHeading>{drill.title}</PageHeading>
+    <ExerciseFront title={drill.title}>
       <div className="debrief">
         <section className="debrief-part">
           {drill.options === undefined || answered === null ? (
@@ -60,6 +53,6 @@ export function DrillAnswer({ drill }: { readonly drill: Drill }) {
         </a>
         <AgainButton />
       </p>
-    </FrontFrame>
+    </ExerciseFront>
   );
 }

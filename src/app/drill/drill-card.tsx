@@ -1,10 +1,8 @@
 import { say } from '../../i18n/index.ts';
-import { FrontFrame } from '../front/front-frame.tsx';
 import { useExercise } from '../job/exercise-context.tsx';
-import { Notices } from '../job/notices.tsx';
+import { ExerciseFront } from '../job/exercise-front.tsx';
 import { permittedTools } from '../job/tool-choice.tsx';
 import { type Drill, plantTitle } from '../library/exercises.ts';
-import { PageHeading } from '../shell/page-heading.tsx';
 import { useSession, useSessionPart } from '../working/session-context.tsx';
 
 /** What is asked, before the time begins to run. */
@@ -17,19 +15,12 @@ export function DrillCard({ drill }: { readonly drill: Drill }) {
     if (take({ type: 'begin' }) === null) session.play(1);
   }
   return (
-    <FrontFrame>
-      <a className="back" href="#/practise">
-        ← {say('job.to-practise')}
-      </a>
-      <Notices />
-      <PageHeading>{drill.title}</PageHeading>
+    <ExerciseFront title={drill.title}>
       <p className="front-lead">{drill.question}</p>
       <p className="choices-lead">
         {plantTitle(drill.plant)}. {say('drill.lead', { seconds: drill.limitS })}
       </p>
-      <p className="caution">
-        <strong>{say('app.caution.short')}</strong> {say('job.card.caution')}
-      </p>
+      <p className="caution">{say('job.card.caution')}</p>
       <p className="front-actions">
         <button type="button" className="button primary" disabled={!open} onClick={begin}>
           {say('drill.begin')}
@@ -40,6 +31,6 @@ export function DrillCard({ drill }: { readonly drill: Drill }) {
           {say('job.card.not-ready')}
         </p>
       )}
-    </FrontFrame>
+    </ExerciseFront>
   );
 }

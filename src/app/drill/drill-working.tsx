@@ -1,16 +1,12 @@
 import { useState } from 'react';
 import { say } from '../../i18n/index.ts';
-import { JobPlant } from '../job/job-plant.tsx';
+import { AtThePlant } from '../job/at-the-plant.tsx';
 import { Looks } from '../job/looks.tsx';
-import { panelChannels } from '../job/panel-channels.ts';
 import { PanelShows } from '../job/panel-shows.tsx';
 import { PinList } from '../job/pin-list.tsx';
 import { ToolBag } from '../job/tool-bag.tsx';
-import { useLooking } from '../job/use-looking.ts';
 import type { Drill } from '../library/exercises.ts';
 import type { Surroundings } from '../settings/theme.ts';
-import { ChartPane } from '../working/chart-pane.tsx';
-import { LookBackBar } from '../working/look-back-bar.tsx';
 import { PanelTab } from '../working/panel-tab.tsx';
 import { Tabs } from '../working/tabs.tsx';
 import { DrillQuestion } from './drill-question.tsx';
@@ -26,27 +22,17 @@ interface Props {
 
 export function DrillWorking({ drill, look }: Props) {
   const [tab, setTab] = useState<DrillTab>('question');
-  const [place, setPlace] = useState('');
-  const looking = useLooking();
   return (
-    <>
-      <main className="plant">
-        <JobPlant
-          look={look}
-          looking={looking}
-          onLook={() => setTab('look')}
-          onTestPoint={(id) => {
-            setPlace(id);
-            setTab('tools');
-          }}
-        />
-        <LookBackBar />
-      </main>
-      <aside className="side" aria-label={say('job.bench')}>
-        <div className="side-head">
+    <AtThePlant
+      look={look}
+      onTab={setTab}
+      head={
+        <>
           <TimeLeft limitS={drill.limitS} />
           <PanelShows />
-        </div>
+        </>
+      }
+      bench={(looking, place) => (
         <section className="bench" aria-label={say('job.bench')}>
           <Tabs
             label={say('job.bench')}
@@ -61,8 +47,7 @@ export function DrillWorking({ drill, look }: Props) {
             {tab === 'notes' ? <PinList /> : null}
           </Tabs>
         </section>
-      </aside>
-      <ChartPane look={look} channelsShown={panelChannels} />
-    </>
+      )}
+    />
   );
 }

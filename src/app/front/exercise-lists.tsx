@@ -74,12 +74,18 @@ function Section(props: {
 }) {
   const { name, empty, children } = props;
   return (
-    <section aria-labelledby={`${name}-title`}>
-      <h2 className="choices-title" id={`${name}-title`}>
-        {say(`practise.${name}`)}
-      </h2>
-      <p className="choices-lead">{say(empty ? 'practise.none' : `practise.${name}-lead`)}</p>
-      {empty ? null : <ul className="choices">{children}</ul>}
+    <section className="choices-section" aria-labelledby={`${name}-title`}>
+      <div className="choices-head">
+        <h2 className="choices-title" id={`${name}-title`}>
+          {say(`practise.${name}`)}
+        </h2>
+        <p className="choices-lead">{say(empty ? 'practise.none' : `practise.${name}-lead`)}</p>
+      </div>
+      {empty ? null : (
+        <ul className="choices" data-of={name}>
+          {children}
+        </ul>
+      )}
     </section>
   );
 }

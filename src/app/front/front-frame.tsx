@@ -27,7 +27,7 @@ export function Brand() {
   return (
     <a className="brand" href="#/">
       <img src={new URL('../mark.svg', import.meta.url).href} alt="" />
-      Flamewright
+      <span>Flamewright</span>
     </a>
   );
 }

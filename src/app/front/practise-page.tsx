@@ -1,41 +1,44 @@
 import '../styles/job/practise.css';
-import { useState } from 'react';
 import { say } from '../../i18n/index.ts';
 import { exercisesOf } from '../library/exercises.ts';
-import { countBlind, startsByPlant } from '../library/starts.ts';
+import { countBlind } from '../library/starts.ts';
 import { PageHeading } from '../shell/page-heading.tsx';
 import { hrefOf } from '../shell/route.ts';
+import { BackToFront } from './back-to-front.tsx';
 import { ExerciseLists } from './exercise-lists.tsx';
 import { FrontFrame } from './front-frame.tsx';
 import { PlantChooser } from './plant-chooser.tsx';
 import { SavedWork, WorkInHand } from './saved-work.tsx';
 import { StartsList } from './starts-list.tsx';
+import { useChosenPlant } from './use-chosen-plant.ts';
 import { useSavedWork } from './use-saved-work.ts';
 
 /** Jobs, drills, lessons and starts of a plant, and what one has in hand. */
 export function PractisePage() {
-  const plants = startsByPlant();
   const saved = useSavedWork();
-  const [chosen, setChosen] = useState(plants[0]?.plant ?? '');
-  const plant = plants.find((each) => each.plant === chosen);
+  const { plant, chooser } = useChosenPlant();
   return (
     <FrontFrame>
-      <a className="back" href="#/">
-        ← {say('app.back')}
-      </a>
+      <BackToFront />
       <PageHeading>{say('app.practise.title')}</PageHeading>
-      <p className="front-lead">{say('app.practise.lead')}</p>
+      <div className="practise-head">
+        <p className="front-lead">{say('app.practise.lead')}</p>
+        <div>
+          <PlantChooser {...chooser} />
+          {plant === undefined ? null : <p className="choices-lead">{plant.description}</p>}
+        </div>
+      </div>
       <WorkInHand saved={saved} />
-      <PlantChooser plants={plants} chosen={chosen} onChoose={setChosen} />
       {plant === undefined ? null : (
         <>
-          <p className="choices-lead">{plant.description}</p>
           <ExerciseLists exercises={exercisesOf(plant.plant)} saved={saved.list.entries} />
-          <section aria-labelledby="starts-title">
-            <h2 className="choices-title" id="starts-title">
-              {say('practise.watch')}
-            </h2>
-            <p className="choices-lead">{say('practise.watch-lead')}</p>
+          <section className="choices-section" aria-labelledby="starts-title">
+            <div className="choices-head">
+              <h2 className="choices-title" id="starts-title">
+                {say('practise.watch')}
+              </h2>
+              <p className="choices-lead">{say('practise.watch-lead')}</p>
+            </div>
             <StartsList plant={plant} projector={false} />
           </section>
         </>

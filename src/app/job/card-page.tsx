@@ -1,13 +1,11 @@
 import { useState } from 'react';
 import type { ToolId } from '../../../machines/job/index.ts';
 import { say } from '../../i18n/index.ts';
-import { FrontFrame } from '../front/front-frame.tsx';
 import type { Job } from '../library/exercises.ts';
-import { PageHeading } from '../shell/page-heading.tsx';
 import { useSession } from '../working/session-context.tsx';
 import { useExercise } from './exercise-context.tsx';
+import { ExerciseFront } from './exercise-front.tsx';
 import { JobCard } from './job-card.tsx';
-import { Notices } from './notices.tsx';
 import { ToolChoice } from './tool-choice.tsx';
 
 /** Before the drive: the card, and what to take along. */
@@ -16,12 +14,7 @@ export function CardPage({ job, ready }: { readonly job: Job; readonly ready: bo
   const session = useSession();
   const [tools, setTools] = useState<readonly ToolId[]>([]);
   return (
-    <FrontFrame>
-      <a className="back" href="#/practise">
-        ← {say('job.to-practise')}
-      </a>
-      <Notices />
-      <PageHeading>{job.title}</PageHeading>
+    <ExerciseFront title={job.title}>
       <div className="card-page">
         <JobCard job={job} />
         <div className="card-page-side">
@@ -43,6 +36,6 @@ export function CardPage({ job, ready }: { readonly job: Job; readonly ready: bo
           )}
         </div>
       </div>
-    </FrontFrame>
+    </ExerciseFront>
   );
 }

@@ -1,14 +1,12 @@
 import { say, sayWord } from '../../i18n/index.ts';
-import { FrontFrame } from '../front/front-frame.tsx';
 import type { Job } from '../library/exercises.ts';
-import { PageHeading } from '../shell/page-heading.tsx';
 import { AgainButton } from './again-button.tsx';
 import { ClaimVerdicts } from './claim-verdicts.tsx';
 import { ConductList } from './conduct-list.tsx';
 import { useExercise } from './exercise-context.tsx';
+import { ExerciseFront } from './exercise-front.tsx';
 import { MinutesTable } from './minutes-table.tsx';
 import { NeedlessList } from './needless-list.tsx';
-import { Notices } from './notices.tsx';
 import { ProofItems } from './proof-list.tsx';
 import { Truth } from './truth.tsx';
 import { useVerdict } from './use-verdict.ts';
@@ -24,14 +22,7 @@ export function DebriefPage({ job, onReplay }: Props) {
   const { desk } = useExercise();
   const verdict = useVerdict();
   return (
-    <FrontFrame>
-      <a className="back" href="#/practise">
-        ← {say('job.to-practise')}
-      </a>
-      <Notices />
-      <PageHeading>
-        {say('debrief.title')}: {job.title}
-      </PageHeading>
+    <ExerciseFront title={`${say('debrief.title')}: ${job.title}`}>
       {verdict === null || verdict === 'failed' ? (
         <p className="front-lead" role="status">
           {say(verdict === null ? 'debrief.waiting' : 'debrief.failed')}
@@ -84,7 +75,7 @@ export function DebriefPage({ job, onReplay }: Props) {
         </a>
         <AgainButton />
       </p>
-    </FrontFrame>
+    </ExerciseFront>
   );
 }
 

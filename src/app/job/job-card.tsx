@@ -24,7 +24,6 @@ export function JobCard({ job }: { readonly job: Job }) {
         />
       </dl>
       <p className="caution">
-        <strong>{say('app.caution.short')}</strong>{' '}
         {job.caution === undefined ? '' : `${job.caution} `}
         {say('job.card.caution')}
       </p>

@@ -1,4 +1,4 @@
-import type { Minutes } from '../session/work-protocol.ts';
+import type { MinutesUsed } from '../../bench/index.ts';
 
 /** What minutes go to, in the order of the table. */
 export const MINUTE_GROUPS = ['plant', 'finding', 'paper', 'mending', 'hands'] as const;
@@ -31,7 +31,7 @@ const GROUP_OF: Readonly<Record<string, MinuteGroup>> = {
 };
 
 /** The lines of a visit summed by what they went to; a group without a line is left out. */
-export function groupMinutes({ lines }: Minutes): readonly GroupedMinutes[] {
+export function groupMinutes({ lines }: MinutesUsed): readonly GroupedMinutes[] {
   return MINUTE_GROUPS.flatMap((group) => {
     const own = lines.filter(({ what }) => groupOf(what.code) === group);
     if (own.length === 0) return [];

@@ -1,10 +1,10 @@
+import type { MinutesUsed } from '../../bench/index.ts';
 import { say, sayMessage } from '../../i18n/index.ts';
-import type { Minutes } from '../session/work-protocol.ts';
 import { shortClock } from '../working/clock-text.ts';
 import { groupMinutes } from './minutes-groups.ts';
 
 interface Props {
-  readonly minutes: Minutes;
+  readonly minutes: MinutesUsed;
   readonly budget: number;
 }
 
@@ -77,7 +77,7 @@ export function MinutesTable({ minutes, budget }: Props) {
   );
 }
 
-function costOf(lines: Minutes['lines']): number {
+function costOf(lines: MinutesUsed['lines']): number {
   return Number(lines.reduce((sum, line) => sum + line.cost, 0).toFixed(1));
 }
 

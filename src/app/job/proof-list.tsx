@@ -1,6 +1,6 @@
 import { useEffect, useState } from 'react';
+import type { Proof } from '../../bench/index.ts';
 import { say, sayMessage, sayWord } from '../../i18n/index.ts';
-import type { Proof } from '../session/work-protocol.ts';
 import { shortClock } from '../working/clock-text.ts';
 import { useSession, useSessionPart } from '../working/session-context.tsx';
 import { useExercise } from './exercise-context.tsx';

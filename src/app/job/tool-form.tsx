@@ -1,9 +1,9 @@
 import { type FormEvent, useId, useState } from 'react';
 import type { ToolId } from '../../../machines/job/index.ts';
+import type { ToolUse } from '../../bench/index.ts';
 import { placeLabel, toolOf } from '../../bench/index.ts';
 import { say, sayMessage } from '../../i18n/index.ts';
 import type { Facts } from '../session/protocol.ts';
-import type { ToolUse } from '../session/work-protocol.ts';
 import { useFacts } from '../working/session-context.tsx';
 import { ChoiceList } from './choice-list.tsx';
 import { toolName } from './point-words.ts';

@@ -1,10 +1,8 @@
 import { say, sayWord } from '../../i18n/index.ts';
-import { FrontFrame } from '../front/front-frame.tsx';
 import { AgainButton } from '../job/again-button.tsx';
 import { useExercise } from '../job/exercise-context.tsx';
-import { Notices } from '../job/notices.tsx';
+import { ExerciseFront } from '../job/exercise-front.tsx';
 import type { Lesson } from '../library/exercises.ts';
-import { PageHeading } from '../shell/page-heading.tsx';
 
 /** What to take away, and how the questions went. */
 export function LessonEnd({ lesson }: { readonly lesson: Lesson }) {
@@ -14,12 +12,7 @@ export function LessonEnd({ lesson }: { readonly lesson: Lesson }) {
   );
   const right = asked.filter(({ ask, option }) => option === ask.right).length;
   return (
-    <FrontFrame>
-      <a className="back" href="#/practise">
-        ← {say('job.to-practise')}
-      </a>
-      <Notices />
-      <PageHeading>{lesson.title}</PageHeading>
+    <ExerciseFront title={lesson.title}>
       <p className="front-lead">{lesson.outro}</p>
       <p className="choices-lead">
         <strong>{say('lesson.done', { right, count: asked.length })}</strong>
@@ -46,6 +39,6 @@ export function LessonEnd({ lesson }: { readonly lesson: Lesson }) {
         </a>
         <AgainButton />
       </p>
-    </FrontFrame>
+    </ExerciseFront>
   );
 }

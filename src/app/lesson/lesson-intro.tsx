@@ -1,25 +1,18 @@
 import { say } from '../../i18n/index.ts';
-import { FrontFrame } from '../front/front-frame.tsx';
 import { useExercise } from '../job/exercise-context.tsx';
-import { Notices } from '../job/notices.tsx';
+import { ExerciseFront } from '../job/exercise-front.tsx';
 import { type Lesson, plantTitle } from '../library/exercises.ts';
-import { PageHeading } from '../shell/page-heading.tsx';
 import { useSessionPart } from '../working/session-context.tsx';
 
 export function LessonIntro({ lesson }: { readonly lesson: Lesson }) {
   const { take } = useExercise();
   const open = useSessionPart((state) => state.phase === 'open');
   return (
-    <FrontFrame>
-      <a className="back" href="#/practise">
-        ← {say('job.to-practise')}
-      </a>
-      <Notices />
-      <PageHeading>{lesson.title}</PageHeading>
+    <ExerciseFront title={lesson.title}>
       <p className="choices-lead">{plantTitle(lesson.plant)}</p>
       <p className="front-lead">{lesson.intro}</p>
       <p className="caution">
-        <strong>{say('app.caution.short')}</strong> {lesson.caution ?? ''} {say('job.card.caution')}
+        {lesson.caution ?? ''} {say('job.card.caution')}
       </p>
       <p className="front-actions">
         <button
@@ -31,6 +24,6 @@ export function LessonIntro({ lesson }: { readonly lesson: Lesson }) {
           {say('lesson.begin')}
         </button>
       </p>
-    </FrontFrame>
+    </ExerciseFront>
   );
 }

@@ -1,4 +1,4 @@
-import type { ToolUse } from './work-protocol.ts';
+import type { ToolUse } from '../../bench/index.ts';
 
 /** The same tool at the same place, set the same way, is one connected tool. */
 export function keyOf({ tool, place, other, range }: ToolUse): string {

@@ -3,11 +3,12 @@
  * second. Reading a tool never changes the run.
  */
 import type { DeskEntry } from '../../../machines/job/index.ts';
+import type { ToolUse } from '../../bench/index.ts';
 import type { Action, PlantPart, Run, TimedAction } from '../../engine/index.ts';
 import type { BenchPort, ConnectedTool } from './bench-port.ts';
 import { keyOf } from './meter-key.ts';
 import type { AtThePlant } from './protocol.ts';
-import type { Meter, ToolUse } from './work-protocol.ts';
+import type { Meter } from './work-protocol.ts';
 
 /** Numbers that change more often cannot be read. */
 const EVERY_MS = 200;

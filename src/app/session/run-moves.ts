@@ -15,7 +15,6 @@ import { type Failure, NEXT_STEP_SPEED } from './protocol.ts';
 const MIN_PRESS_S = 0.3;
 
 export type Fail = (failure: Failure, detail: string) => void;
-export type Moves = ReturnType<typeof createMoves>;
 
 export function createMoves(ports: HostPorts, fail: Fail) {
   function repace(state: Held): void {

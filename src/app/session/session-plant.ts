@@ -1,11 +1,12 @@
 /** The page's hands, eyes and tools at the plant: asks the worker, keeps what it told last. */
+
+import type { ToolUse } from '../../bench/index.ts';
 import type { Action } from '../../engine/index.ts';
 import { keyOf } from './meter-key.ts';
 import type { Answer, AtThePlant, Facts } from './protocol.ts';
 import type { AtThePlantState, Session } from './session-types.ts';
 import { createStore } from './store.ts';
 import type { Question, ToWorker } from './to-worker.ts';
-import type { ToolUse } from './work-protocol.ts';
 
 interface Ways {
   send(message: ToWorker): void;

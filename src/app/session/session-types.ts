@@ -1,4 +1,5 @@
 import type { DeskEntry } from '../../../machines/job/index.ts';
+import type { MinutesUsed, Proof, ToolUse } from '../../bench/index.ts';
 import type {
   Action,
   Heard,
@@ -11,7 +12,7 @@ import type { FrameHistory } from './frame-history.ts';
 import type { Facts, Failure, HistoryEvent, Speed, Status } from './protocol.ts';
 import type { Store } from './store.ts';
 import type { Opening, ToWorker } from './to-worker.ts';
-import type { BenchState, Meter, MinutesUsed, Proof, ToolUse, Verdict } from './work-protocol.ts';
+import type { BenchState, Meter, Verdict } from './work-protocol.ts';
 
 export interface Moment {
   readonly previous: Float64Array;

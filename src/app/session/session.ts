@@ -12,6 +12,7 @@ import {
   writeFrames,
 } from './frame-history.ts';
 import { momentAt } from './moment.ts';
+import { createMomentPublisher } from './moment-publisher.ts';
 import {
   type Failure,
   NEXT_STEP_SPEED,
@@ -32,9 +33,6 @@ import { advanceShownS } from './shown-clock.ts';
 import { createStore } from './store.ts';
 import type { ToWorker } from './to-worker.ts';
 
-/** React hears of time this often at most; of a changed step or permissive soon. */
-const PUBLISH_MS = 200;
-const AT_ONCE_MS = 60;
 /** Less than a frame apart is the same moment. */
 const SAME_S = 0.05;
 
@@ -55,11 +53,8 @@ export function createSession(worker: WorkerLike, what: string | SessionOpening)
   const listeners = new Set<MomentListener>();
   let history: FrameHistory | null = null;
   let expected: readonly Float64Array[] | null = null;
-  let watched: readonly number[] = [];
   let shownS = 0;
   let lastAnimateMs = 0;
-  let lastPublishMs = 0;
-  let lastWatched: readonly number[] = [];
   let dirty = true;
   let scrubS: number | null = null;
   let resumeAfterLook = false;
@@ -71,6 +66,7 @@ export function createSession(worker: WorkerLike, what: string | SessionOpening)
   let aim: Partial<Pick<Status, 'mode' | 'timeS'>> | null = null;
   let lookedBack = false;
 
+  const publisher = createMomentPublisher(store);
   const saved = createSavedRun();
   const plant = createPlantSide({ send, perform, facts: () => store.read().facts });
 
@@ -92,9 +88,7 @@ export function createSession(worker: WorkerLike, what: string | SessionOpening)
     switch (message.type) {
       case 'opened':
         history = createFrameHistory(message.facts.channels.length, message.facts.frameS);
-        watched = ['logic.step', 'logic.inputs', 'logic.commands'].map((id) =>
-          message.facts.channels.findIndex((channel) => channel.id === id),
-        );
+        publisher.watch(message.facts.channels);
         store.write({ phase: 'open', facts: message.facts, failure: null });
         if (playsAtOnce) send({ type: 'play', speed: 1 });
         break;
@@ -178,24 +172,11 @@ export function createSession(worker: WorkerLike, what: string | SessionOpening)
       const moment = momentAt(history, around);
       if (moment !== null) for (const listener of listeners) listener(moment);
     }
-    publish(nowMs);
-  }
-
-  function publish(nowMs: number): void {
-    const frame = shownFrame();
-    const now = frame === null ? [] : watched.map((index) => frame[index] ?? 0);
-    const changed = now.some((value, i) => value !== lastWatched[i]);
-    const state = store.read();
-    const soon = changed || state.lookingBack !== lookedBack;
-    if (nowMs - lastPublishMs < (soon ? AT_ONCE_MS : PUBLISH_MS)) return;
-    lastPublishMs = nowMs;
-    lastWatched = now;
-    const rounded = Math.floor(shownS * 10 + 1e-6) / 10;
-    if (state.shownS === rounded && !soon && state.status === lastStatus) return;
-    store.write({
-      shownS: rounded,
+    publisher.publish(nowMs, {
+      frame: shownFrame(),
+      shownS,
       lookingBack: lookedBack,
-      ...(lastStatus === null ? {} : { status: lastStatus }),
+      status: lastStatus,
     });
   }
 

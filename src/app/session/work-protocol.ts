@@ -25,18 +25,6 @@ import type {
 } from '../../engine/index.ts';
 import { QUANTITY_KINDS, UNITS } from '../../quantity/index.ts';
 
-export type {
-  ConductFinding,
-  Message,
-  MinutesUsed,
-  Proof,
-  SheetRow,
-  TestPoint,
-  Tool,
-  ToolReading,
-  ToolUse,
-};
-
 export const WORK_KINDS = ['watch', 'job', 'drill', 'lesson'] as const;
 export type WorkKind = (typeof WORK_KINDS)[number];
 
@@ -151,7 +139,6 @@ export const workFactsSchema = z.object({
   /** Of the setup as it is now; saved work of another one no longer fits. */
   setupHash: word,
 });
-export type WorkFacts = z.infer<typeof workFactsSchema>;
 
 export const benchSchema = z.object({
   locks: z.array(word),
@@ -180,7 +167,6 @@ export const minutesSchema = z.object({
     z.object({ t: timeS, what: messageSchema, minutes: z.number(), cost: z.number() }),
   ),
 }) as unknown as z.ZodType<MinutesUsed>;
-export type Minutes = MinutesUsed;
 
 const findingSchema = z.object({
   rule: word,
@@ -190,7 +176,6 @@ const findingSchema = z.object({
   state: messageSchema,
   severity: z.enum(['unsafe', 'careless']),
 }) as unknown as z.ZodType<ConductFinding>;
-export type Finding = ConductFinding;
 
 export const proofSchema = z.object({
   items: z.array(z.object({ id: word, met: z.boolean(), t: timeS.nullable(), why: messageSchema })),

@@ -25,7 +25,8 @@ export function WorkingHeader({ projector, blind, still = false, onHelp }: Props
     <header className="bar">
       <Brand />
       <div className="bar-where" title={`${plant} · ${title}`}>
-        <a href={`#/${door}`}>{say(`app.${door}.title`)}</a> · {plant} ·{' '}
+        <a href={`#/${door}`}>{say(`app.${door}.title`)}</a> ·{' '}
+        <span className="bar-plant">{plant} · </span>
         <PageHeading>{title}</PageHeading>
       </div>
       <p className="bar-chip">{say('app.chip')}</p>

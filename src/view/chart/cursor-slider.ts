@@ -44,6 +44,8 @@ const SAME_S = 0.05;
 export interface CursorSlider {
   readonly element: HTMLElement;
   place(x: number): void;
+  /** How far down the lanes go: the line does not cross out the times under them. */
+  reach(heightPx: number): void;
   say(values: {
     readonly minS: number;
     readonly maxS: number;
@@ -75,7 +77,6 @@ export function createCursorSlider(onKey: (move: CursorMove) => void): CursorSli
   Object.assign(line.style, {
     position: 'absolute',
     top: '0',
-    bottom: '0',
     left: `${HIT_PX / 2 - 1}px`,
     width: '2px',
     background: 'currentColor',
@@ -101,6 +102,9 @@ export function createCursorSlider(onKey: (move: CursorMove) => void): CursorSli
     element,
     place(x) {
       element.style.transform = `translateX(${x.toFixed(1)}px)`;
+    },
+    reach(heightPx) {
+      line.style.height = `${heightPx}px`;
     },
     say({ minS, maxS, tS, text, label }) {
       element.setAttribute('aria-label', label);

@@ -88,6 +88,7 @@ export function createStartChart(host: HTMLElement, options: StartChartOptions):
       widestLaneReading(lanes, scales, message, reading),
     );
     layers.resize(g, window.devicePixelRatio || 1);
+    slider.reach(g.height - g.headPx - g.footPx);
     paintAll();
   }
 

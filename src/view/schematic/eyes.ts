@@ -40,8 +40,13 @@ export function eyesLabels(
     if (DIALS.has(id) || cocks.has(id)) return [id, spec];
     if (id.startsWith(TEST_POINT)) return [id, { id, lines: [] }];
     const fixed = spec.lines.filter((line) => line.fixed === true);
-    const lines = fixed.length > 0 ? fixed : [nameLine(shortName(id, null, words.message))];
+    const lines = fixed.length > 0 ? fixed : [nameLine(nameAtRest(id, words))];
     return [id, { id, lines }];
   });
   return new Map(named);
+}
+
+/** What has no reading is named by what it is, not by what it reads. */
+function nameAtRest(id: string, { message }: Words): string {
+  return id === 'flame-sensor' ? message('view.eyes.flame-sensor') : shortName(id, null, message);
 }

@@ -190,11 +190,22 @@ function vesselLabels(plant: SchematicPlant, words: Words): LabelSpec[] {
       lines: [
         nameLine(words.message('view.short.level-gauge')),
         readingLine(
-          words,
+          signed(words),
           words.channels.indexOf(GAUGE_GLASS) < 0 ? 'vessel.level' : GAUGE_GLASS,
           [-0.188],
         ),
       ],
     },
   ];
+}
+
+/** Told from a mark, a reading says to which side of it. */
+function signed(words: Words): Words {
+  return {
+    ...words,
+    reading(value, unit, channel) {
+      const text = words.reading(value, unit, channel);
+      return value > 0 && /[1-9]/.test(text) ? `+${text}` : text;
+    },
+  };
 }

@@ -204,8 +204,8 @@ function layBurnerLabels(
   const x = columnX;
   const spark = context.sizeOf('spark').height;
   const roomTop = ductY + (DUCT_PX / 2) * a;
-  const room = sensorY - 12 * a - roomTop;
-  const y = roomTop + Math.max(0, (room - spark - context.sizeOf('flame-sensor').height) / 2);
+  // Right above the sensor: further up they would be read as the duct's.
+  const y = Math.max(roomTop, sensorY - 15 * a - spark - context.sizeOf('flame-sensor').height);
   addLabel(context, 'spark', 'left', () => ({ x, y }));
   addLabel(context, 'flame-sensor', 'left', () => ({ x, y: y + spark }));
 }

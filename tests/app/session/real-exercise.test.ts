@@ -9,7 +9,7 @@ import {
 } from '../../../src/app/session/frame-history.ts';
 import { factsSchema, type ToPage, toPageSchema } from '../../../src/app/session/protocol.ts';
 import type { ToWorker } from '../../../src/app/session/to-worker.ts';
-import type { ToolUse } from '../../../src/app/session/work-protocol.ts';
+import type { ToolUse } from '../../../src/bench/index.ts';
 import { checkOf } from '../../../src/bench/index.ts';
 import { type Action, faultsFor } from '../../../src/engine/index.ts';
 import { openHost } from './real-host.ts';

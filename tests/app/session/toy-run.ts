@@ -3,7 +3,8 @@
 import type { BenchPort, WorkDone } from '../../../src/app/session/bench-port.ts';
 import type { HostPorts } from '../../../src/app/session/host-ports.ts';
 import type { Facts, ToPage } from '../../../src/app/session/protocol.ts';
-import type { Message, WorkKind } from '../../../src/app/session/work-protocol.ts';
+import type { WorkKind } from '../../../src/app/session/work-protocol.ts';
+import type { Message } from '../../../src/bench/index.ts';
 import type { Action, Run, RunEvent, RunSetup, TimedAction } from '../../../src/engine/index.ts';
 
 export const TOY_STEPS = ['standby', 'purge', 'modulation'] as const;

@@ -1,7 +1,7 @@
 /** The page's end of an exercise: hands, eyes and tools, the look back, and what would bring it back. */
 import { beforeEach, describe, expect, it } from 'vitest';
 import type { SavedRun } from '../../../src/app/session/session-types.ts';
-import type { ToolUse } from '../../../src/app/session/work-protocol.ts';
+import type { ToolUse } from '../../../src/bench/index.ts';
 import { openToySession } from './toy-session.ts';
 
 const ARRIVES_S = 15;
