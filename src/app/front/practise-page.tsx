@@ -20,9 +20,11 @@ export function PractisePage() {
   return (
     <FrontFrame>
       <BackToFront />
-      <PageHeading>{say('app.practise.title')}</PageHeading>
       <div className="practise-head">
-        <p className="front-lead">{say('app.practise.lead')}</p>
+        <div>
+          <PageHeading>{say('app.practise.title')}</PageHeading>
+          <p className="front-lead">{say('app.practise.lead')}</p>
+        </div>
         <div>
           <PlantChooser {...chooser} />
           {plant === undefined ? null : <p className="choices-lead">{plant.description}</p>}

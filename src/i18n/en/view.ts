@@ -25,7 +25,7 @@ export const view = {
   'view.eyes.flame-sensor': 'flame sensor',
   'view.short.furnace': 'furnace',
   'view.short.vessel': 'vessel',
-  'view.short.level-gauge': 'mid-glass',
+  'view.short.level-gauge': 'off mid',
   'view.short.stack': 'stack',
   'view.short.gas': 'gas',
   'view.short.steam': 'steam',
