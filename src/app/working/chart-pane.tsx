@@ -24,7 +24,7 @@ export function ChartPane({ look, channelsShown }: Props) {
           {say('app.chart.title')}
           <svg width="12" height="12" viewBox="0 0 12 12" aria-hidden="true">
             <path
-              d={open ? 'M2 4l4 4l4 -4' : 'M2 8l4 -4l4 4'}
+              d={open ? 'M2 4l4 4l4 -4' : 'M4 2l4 4l-4 4'}
               fill="none"
               stroke="currentColor"
               strokeWidth="2"
