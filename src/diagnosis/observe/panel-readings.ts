@@ -23,7 +23,7 @@ export function panelReadings(channels: Run['channels'], frame: Float64Array): r
       return Array.from({ length: INPUT_BITS }, (_, bit) => ({
         check,
         aspect: `input ${bit}`,
-        value: (value / 2 ** bit) % 2 >= 1 ? 'made' : 'open',
+        value: ((value >> bit) & 1) === 1 ? 'made' : 'open',
       }));
     }
     return WORDS.has(id) ? [] : [{ check, aspect: id, value }];

@@ -11,6 +11,11 @@ export interface Optimum {
 }
 
 const MOST_STATES = 4000;
+/** A set of kinds as a whole number; exact up to 53 of them. */
+const BIT = Array.from({ length: 53 }).reduce<number[]>(
+  (bits) => [...bits, 2 * (bits.at(-1) ?? 0.5)],
+  [],
+);
 
 /**
  * Dynamic programming over the sets of kinds that answers can leave.
@@ -39,7 +44,7 @@ export function solveCase(small: SmallCase): Optimum | null {
   };
 
   const solve = (kinds: readonly number[]) => {
-    const name = kinds.reduce((sum, kind) => sum + 2 ** kind, 0);
+    const name = kinds.reduce((sum, kind) => sum + (BIT[kind] as number), 0);
     const found = known.get(name);
     if (found !== undefined) return found;
     if (known.size >= MOST_STATES) throw TOO_MANY;
