@@ -30,10 +30,7 @@ export interface OverlayState {
 const BOX_PX = 30;
 
 export function paintOverlay(drawn: DrawnLadder, layout: LadderLayout, state: OverlayState): void {
-  const terminals = new Map<string, Terminal>();
-  for (const each of terminalsOf(layout)) {
-    if (!terminals.has(each.id)) terminals.set(each.id, each);
-  }
+  const terminals = placesOf(layout);
   drawn.below.replaceChildren(...foundMarks(drawn, layout, terminals, state.found));
   const marks: SVGElement[] = [];
   const put = (lead: Lead, place: string | null, single: boolean, tag: string): void => {
@@ -72,6 +69,19 @@ export function paintOverlay(drawn: DrawnLadder, layout: LadderLayout, state: Ov
     marks.push(probe);
   }
   drawn.above.replaceChildren(...marks);
+}
+
+/** Every place a lead may be said to be on: terminals, and wires where they are first drawn. */
+export function placesOf(layout: LadderLayout): ReadonlyMap<string, Terminal> {
+  const places = new Map<string, Terminal>();
+  for (const each of terminalsOf(layout)) if (!places.has(each.id)) places.set(each.id, each);
+  for (const { wire, points } of layout.pieces) {
+    const first = points[0];
+    if (first !== undefined && !places.has(wire)) {
+      places.set(wire, { id: wire, ...first, side: 'right' });
+    }
+  }
+  return places;
 }
 
 /** Where a found thing is, from top to bottom of the drawing. */

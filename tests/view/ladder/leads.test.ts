@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { message } from '../../../src/i18n/index.ts';
 import { NO_LEADS, putLead, takeLead, tapPlace } from '../../../src/view/ladder/leads.ts';
+import { placesOf } from '../../../src/view/ladder/overlay.ts';
 import { findPlaces, ladderPlaces } from '../../../src/view/ladder/places.ts';
 import {
   nearestTerminal,
@@ -19,6 +20,15 @@ describe('the leads of a meter', () => {
     expect(two).toEqual({ from: 'a:1', to: 'N', hand: 'from' });
     expect(tapPlace(two, 'b:2')).toEqual({ from: 'b:2', to: 'N', hand: 'to' });
   });
+
+  it.each([760, 1400])(
+    'have a place on the drawing for every wire and terminal that can be named, %i wide',
+    (width) => {
+      const drawn = placesOf(laidOut(width, wiring));
+      const named = ladderPlaces(wiring, message).filter(({ kind }) => kind !== 'device');
+      expect(named.filter(({ id }) => !drawn.has(id)).map(({ id }) => id)).toEqual([]);
+    },
+  );
 
   it('come off by a tap where they are, and are in hand then', () => {
     const both = { from: 'a:1', to: 'N', hand: 'from' } as const;
