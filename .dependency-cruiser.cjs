@@ -21,7 +21,10 @@ const TABLE = {
     packages: ['zod', 'yaml'],
   },
   bench: { may: ['quantity', 'numeric', 'field', 'engine', 'machines'], packages: [] },
-  diagnosis: { may: ['quantity', 'numeric', 'faults', 'bench', 'engine'], packages: [] },
+  diagnosis: {
+    may: ['quantity', 'numeric', 'machines', 'faults', 'bench', 'engine'],
+    packages: [],
+  },
   quiz: {
     may: ['quantity', 'numeric', 'engine', 'scenario', 'bench', 'diagnosis', 'machines'],
     packages: ['ts-fsrs'],

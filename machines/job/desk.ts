@@ -1,4 +1,11 @@
-import type { ClaimEntry, DeskEntry, HandoverEntry, PinEntry } from './entries.ts';
+import type {
+  ClaimEntry,
+  DeskEntry,
+  Guidance,
+  HandoverEntry,
+  HintRung,
+  PinEntry,
+} from './entries.ts';
 
 export const DESK_KINDS = ['job', 'drill', 'lesson'] as const;
 export type DeskKind = (typeof DESK_KINDS)[number];
@@ -54,6 +61,10 @@ export interface Note {
   readonly t: number;
   readonly text: string;
 }
+export interface Hint {
+  readonly t: number;
+  readonly rung: HintRung;
+}
 export interface Answer {
   readonly t: number;
   readonly step: string;
@@ -72,6 +83,12 @@ export interface DeskPaper {
   readonly asked: readonly string[];
   readonly sheetRead: boolean;
   readonly tools: readonly string[];
+  /** Set on arriving, once for the whole visit. */
+  readonly guidance: Guidance;
+  /** Rungs of the ladder that were taken, in the order taken. */
+  readonly hints: readonly Hint[];
+  /** When feedback was asked for, s. */
+  readonly feedbacks: readonly number[];
   readonly handover: Handover | null;
   readonly answers: readonly Answer[];
   /** When the work was first begun. */
@@ -97,6 +114,8 @@ export const REFUSALS = [
   'tool not permitted',
   'begin first',
   'no such pin',
+  'hints are for guided work',
+  'no feedback in an assessment',
   'claimed already',
   'suspected twice',
   'nothing claimed',

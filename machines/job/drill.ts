@@ -13,18 +13,18 @@ export const drillMachine = deskSetup.createMachine({
   on: { '*': refusing('not now', 'JB-14') },
   states: {
     card: {
-      ...phaseMeta('card', ['JB-1', 'JB-15']),
+      ...phaseMeta('card', ['JB-1', 'JB-15', 'JB-23']),
       on: {
         arrive: [
           refusingWhen('toolNotPermitted', 'tool not permitted', 'JB-1'),
-          { actions: 'takeTools', meta: { rule: 'JB-1' } },
+          { actions: ['takeTools', 'setGuidance'], meta: { rule: 'JB-1' } },
         ],
         begin: { target: 'working', actions: 'noteBegin', meta: { rule: 'JB-15' } },
         '*': refusing('begin first', 'JB-15'),
       },
     },
     working: {
-      ...phaseMeta('working', ['JB-3', 'JB-4', 'JB-5', 'JB-16']),
+      ...phaseMeta('working', ['JB-3', 'JB-4', 'JB-5', 'JB-16', 'JB-24', 'JB-25']),
       on: {
         ...PAPER,
         claim: [

@@ -25,9 +25,22 @@ export interface HandoverEntry {
   readonly watch: string;
 }
 
+/** How much help there is on the way: at every step, when it is asked for, or none before the end. */
+export const GUIDANCE_MODES = ['guided', 'practice', 'assessment'] as const;
+export type Guidance = (typeof GUIDANCE_MODES)[number];
+
+/** A nudge, the kind of check, the check itself, why it. */
+export const HINT_RUNGS = [0, 1, 2, 3] as const;
+export type HintRung = (typeof HINT_RUNGS)[number];
+
 /** What one entry of the desk log says. It touches paper only, never the plant. */
 export type DeskEvent =
-  | { readonly type: 'arrive'; readonly tools: readonly string[] }
+  | {
+      readonly type: 'arrive';
+      readonly tools: readonly string[];
+      /** Left out: practice. */
+      readonly guidance?: Guidance;
+    }
   | { readonly type: 'begin' }
   | { readonly type: 'ask'; readonly topic: string }
   | { readonly type: 'read sheet' }
@@ -35,6 +48,10 @@ export type DeskEvent =
   | { readonly type: 'note'; readonly text: string }
   /** Parts or causes, the most likely first. */
   | { readonly type: 'suspect'; readonly ranked: readonly string[] }
+  /** Help that was taken: a rung of the hint ladder. */
+  | { readonly type: 'hint'; readonly rung: HintRung }
+  /** How the decisions so far are judged was asked for. */
+  | { readonly type: 'feedback' }
   | ClaimEntry
   | { readonly type: 'withdraw' }
   | { readonly type: 'prove' }

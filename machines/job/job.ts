@@ -43,18 +43,18 @@ export const jobMachine = deskSetup.createMachine({
   on: { '*': refusing('not now', 'JB-14') },
   states: {
     card: {
-      ...phaseMeta('card', ['JB-1', 'JB-2']),
+      ...phaseMeta('card', ['JB-1', 'JB-2', 'JB-23']),
       on: {
         arrive: [
           refusingWhen('toolNotPermitted', 'tool not permitted', 'JB-1'),
-          { target: 'at the plant', actions: 'takeTools', meta: { rule: 'JB-1' } },
+          { target: 'at the plant', actions: ['takeTools', 'setGuidance'], meta: { rule: 'JB-1' } },
         ],
         note: PAPER.note,
         '*': refusing('not there yet', 'JB-2'),
       },
     },
     'at the plant': {
-      ...phaseMeta('at the plant', ['JB-2', 'JB-3', 'JB-4', 'JB-5']),
+      ...phaseMeta('at the plant', ['JB-2', 'JB-3', 'JB-4', 'JB-5', 'JB-24', 'JB-25']),
       on: {
         ...PAPER,
         begin: { target: 'working', actions: 'noteBegin', meta: { rule: 'JB-2' } },
@@ -65,7 +65,7 @@ export const jobMachine = deskSetup.createMachine({
       },
     },
     working: {
-      ...phaseMeta('working', ['JB-3', 'JB-4', 'JB-5', 'JB-6']),
+      ...phaseMeta('working', ['JB-3', 'JB-4', 'JB-5', 'JB-6', 'JB-24', 'JB-25']),
       on: {
         ...PAPER,
         claim: CLAIM,
@@ -76,7 +76,7 @@ export const jobMachine = deskSetup.createMachine({
       },
     },
     claim: {
-      ...phaseMeta('claim', ['JB-6', 'JB-7', 'JB-8']),
+      ...phaseMeta('claim', ['JB-6', 'JB-7', 'JB-8', 'JB-24', 'JB-25']),
       on: {
         ...PAPER,
         claim: CLAIM,
@@ -88,7 +88,7 @@ export const jobMachine = deskSetup.createMachine({
       },
     },
     proof: {
-      ...phaseMeta('proof', ['JB-7', 'JB-8', 'JB-9', 'JB-10']),
+      ...phaseMeta('proof', ['JB-7', 'JB-8', 'JB-9', 'JB-10', 'JB-24', 'JB-25']),
       on: {
         ...PAPER,
         claim: CLAIM,

@@ -10,6 +10,14 @@ export const PAPER = {
     refusingWhen('suspectTwice', 'suspected twice', 'JB-5'),
     { actions: 'keepSuspects', meta: { rule: 'JB-5' } },
   ],
+  hint: [
+    refusingWhen('notGuided', 'hints are for guided work', 'JB-24'),
+    { actions: 'keepHint', meta: { rule: 'JB-24' } },
+  ],
+  feedback: [
+    refusingWhen('isAssessment', 'no feedback in an assessment', 'JB-25'),
+    { actions: 'keepFeedback', meta: { rule: 'JB-25' } },
+  ],
 } as const;
 
 /** What no claim may be: without a part, on a pin that is not there, or a second time. */

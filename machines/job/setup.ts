@@ -1,12 +1,15 @@
 import { assign, setup } from 'xstate';
 import type { DeskPaper, Pin, Refusal } from './desk.ts';
-import type { DeskEntry } from './entries.ts';
+import type { DeskEntry, Guidance } from './entries.ts';
 import type { DeskMeta, DeskRuleMeta } from './meta.ts';
 
 export interface DeskContext extends DeskPaper {
   /** Why the last entry was not taken; null where it was. */
   readonly refusal: Refusal | null;
 }
+
+/** Where arriving did not say, as no entry did before there was a choice. */
+const UNSAID: Guidance = 'practice';
 
 interface Given {
   readonly context: DeskContext;
@@ -28,6 +31,8 @@ export const deskSetup = setup({
       return permitted !== 'all' && tools.some((tool) => !permitted.includes(tool));
     }),
     suspectTwice: given('suspect', ({ ranked }) => new Set(ranked).size < ranked.length),
+    notGuided: ({ context }) => context.guidance !== 'guided',
+    isAssessment: ({ context }) => context.guidance === 'assessment',
     pinMissing: given('claim', ({ why }, { pins }) => why.some((index) => !(index in pins))),
     partUnnamed: given('claim', ({ part }) => part.trim() === ''),
     claimedAlready: given('claim', ({ part }, { claims }) =>
@@ -53,6 +58,9 @@ export const deskSetup = setup({
   actions: {
     refuse: assign((_, params: { refusal: Refusal }) => params),
     takeTools: take('arrive', ({ tools }) => ({ tools })),
+    setGuidance: take('arrive', ({ guidance = UNSAID }) => ({ guidance })),
+    keepHint: take('hint', ({ t, rung }, { hints }) => ({ hints: [...hints, { t, rung }] })),
+    keepFeedback: take('feedback', ({ t }, { feedbacks }) => ({ feedbacks: [...feedbacks, t] })),
     keepTopic: take('ask', ({ topic }, { asked }) => ({
       asked: asked.includes(topic) ? asked : [...asked, topic],
     })),

@@ -24,6 +24,8 @@ const PLAN: DeskPlan = {
 };
 const EVENTS: readonly DeskEvent[] = [
   { type: 'arrive', tools: ['manometer'] },
+  { type: 'arrive', tools: ['manometer'], guidance: 'guided' },
+  { type: 'arrive', tools: ['manometer'], guidance: 'assessment' },
   { type: 'arrive', tools: ['strobe'] },
   { type: 'begin' },
   { type: 'ask', topic: 'habits' },
@@ -31,6 +33,8 @@ const EVENTS: readonly DeskEvent[] = [
   PIN,
   { type: 'note', text: 'warm' },
   { type: 'suspect', ranked: ['lens'] },
+  { type: 'hint', rung: 1 },
+  { type: 'feedback' },
   claimOf('lens', [0]),
   claimOf('pilot valve'),
   { type: 'withdraw' },

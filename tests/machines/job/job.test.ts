@@ -1,6 +1,17 @@
 import { describe, expect, it } from 'vitest';
-import { createDesk, type DeskEvent, JOB_PHASES } from '../../../machines/index.ts';
+import {
+  createDesk,
+  type DeskEvent,
+  GUIDANCE_MODES,
+  type Guidance,
+  JOB_PHASES,
+} from '../../../machines/index.ts';
 import { claimOf, deskAfter, LEAVE, PIN, refusalOf, TO } from './story.ts';
+
+const arrivedFor = (guidance: Guidance): DeskEvent[] => [
+  { type: 'arrive', tools: [], guidance },
+  { type: 'begin' },
+];
 
 describe('a job', () => {
   it('[JB-1] goes from card to debrief, one phase after the other', () => {
@@ -120,6 +131,40 @@ describe('a job', () => {
     const all: DeskEvent[] = [PIN, LEAVE, { type: 'close' }, { type: 'begin' }, claimOf('lens')];
     for (const event of all) expect(refusalOf(closed, event)).toBe('closed');
     expect(refusalOf(closed, { type: 'note', text: 'too late' })).toBe('closed');
+  });
+  it('[JB-23] has the help that was chosen on arriving, and practice where nothing was chosen', () => {
+    for (const guidance of GUIDANCE_MODES) {
+      expect(deskAfter('job', [{ type: 'arrive', tools: [], guidance }]).guidance).toBe(guidance);
+    }
+    expect(deskAfter('job', TO.debrief).guidance).toBe('practice');
+    const exam = deskAfter('job', [{ type: 'arrive', tools: [], guidance: 'assessment' }]);
+    expect(refusalOf(exam, { type: 'arrive', tools: [], guidance: 'guided' })).toBe('not now');
+  });
+  it('[JB-24] keeps each hint of guided work with its time, and gives none elsewhere', () => {
+    const hints: DeskEvent[] = [
+      { type: 'hint', rung: 0 },
+      { type: 'hint', rung: 3 },
+    ];
+    const guided = deskAfter('job', [...arrivedFor('guided'), ...hints]);
+    expect(guided.hints).toEqual([
+      { t: 2, rung: 0 },
+      { t: 3, rung: 3 },
+    ]);
+    for (const guidance of ['practice', 'assessment'] as const) {
+      const desk = deskAfter('job', arrivedFor(guidance));
+      expect(refusalOf(desk, { type: 'hint', rung: 0 })).toBe('hints are for guided work');
+    }
+    expect(refusalOf(createDesk('job', {}), { type: 'hint', rung: 0 })).toBe('not there yet');
+  });
+  it('[JB-25] keeps when feedback was asked for, and refuses it in an assessment', () => {
+    const feedback: DeskEvent = { type: 'feedback' };
+    for (const guidance of ['guided', 'practice'] as const) {
+      const desk = deskAfter('job', [...arrivedFor(guidance), feedback, PIN, feedback]);
+      expect(desk.feedbacks).toEqual([2, 4]);
+    }
+    expect(refusalOf(deskAfter('job', arrivedFor('assessment')), feedback)).toBe(
+      'no feedback in an assessment',
+    );
   });
   it('[JB-14] refuses what the phase does not provide for, and is left as it was', () => {
     const desk = deskAfter('job', TO.working);
