@@ -30,7 +30,7 @@ const offline: Partial<VitePWAOptions> = {
     ],
   },
   workbox: {
-    globPatterns: ['**/*.{html,js,css,svg,png,wav,woff2,md}'],
+    globPatterns: ['**/*.{html,js,css,svg,png,wav,woff2,md,atlas}'],
     // Their names say what is in them.
     dontCacheBustURLsMatching: /^built\//,
     maximumFileSizeToCacheInBytes: 8 * 1024 * 1024,

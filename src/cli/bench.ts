@@ -2,12 +2,15 @@
  * `npm run bench`: how fast the simulator is here and now, all figures of one run.
  * Ratios rather than seconds, because machines differ and this one may be busy.
  */
+import type * as Diagnosis from '../diagnosis/index.ts';
 import type * as Engine from '../engine/index.ts';
 import { setupOf } from '../scenario/index.ts';
+import { atlasFile, atlasFolder, readAtlas } from './atlas/files.ts';
 import { bundled } from './bench/bundle.ts';
 import type * as Components from './bench/components.ts';
 import { growthInWords, measureGrowth } from './bench/growth.ts';
 import { compareWithLsoda, comparisonInWords } from './bench/lsoda.ts';
+import { measureRanking, rankingInWords } from './bench/ranking.ts';
 import { measureWholeStart, wholeStartInWords } from './bench/whole-start.ts';
 import { ROOT } from './house/paths.ts';
 import { readLibrary } from './library.ts';
@@ -26,10 +29,13 @@ const { components } = await bundled<typeof Components>(
   'src/cli/bench/components.ts',
   'components',
 );
+const diagnosis = await bundled<typeof Diagnosis>('src/diagnosis/index.ts', 'diagnosis');
+const atlas = readAtlas(atlasFile(atlasFolder(ROOT), 'dairy'));
 const figures = {
   wholeStart: measureWholeStart(engine, setup),
   growth: measureGrowth(engine, setup),
   lsoda: compareWithLsoda(components, setup),
+  ranking: atlas === null ? null : measureRanking(diagnosis, atlas),
   page: skipPage ? null : await measurePageWhereThereIsABrowser(),
 };
 console.log(asJson ? JSON.stringify(figures) : figuresInWords(figures));
@@ -43,11 +49,12 @@ async function measurePageWhereThereIsABrowser() {
   }
 }
 
-function figuresInWords({ wholeStart, growth, lsoda, page: p }: typeof figures): string {
+function figuresInWords({ wholeStart, growth, lsoda, ranking, page: p }: typeof figures): string {
   const lines = [
     ...wholeStartInWords(wholeStart),
     ...growthInWords(growth),
     ...comparisonInWords(lsoda),
+    ...rankingInWords(ranking),
   ];
   if (p !== null && 'firstLoad' in p) {
     lines.push(

@@ -2,13 +2,20 @@ export { assembleAtlas, type CauseSamples } from './atlas/assemble.ts';
 export type { Atlas, AtlasKey } from './atlas/atlas.ts';
 export { type CauseSample, effectOf, SOUND_PRIOR, samplesOf } from './atlas/cause-samples.ts';
 export { decodeAtlas, encodeAtlas } from './atlas/encode.ts';
-export { type KeyPlaces, keyPlacesOf, observationsOf } from './atlas/observations.ts';
+export { binsOf, type KeyPlaces, keyPlacesOf, observationsOf } from './atlas/observations.ts';
 export { type Plan, planOf, scripted } from './atlas/plan.ts';
 export { questionCost, questionMinutes, toolFor } from './atlas/question-cost.ts';
 export type { Sample } from './atlas/take-sample.ts';
 export { withPlant } from './atlas/with-plant.ts';
-export { type CaseDiagnosed, diagnoseCase, type PathStep } from './author/diagnose-case.ts';
+export { type CaseDiagnosed, diagnoseCase } from './author/diagnose-case.ts';
+export type { CauseFound, PathStep } from './author/find-cause.ts';
+export { rankCorrelation } from './author/rank-correlation.ts';
 export { sampleOfCase } from './author/sample-of-case.ts';
+export { decisionsOf } from './from-run/decisions-of.ts';
+export { withoutCircumstances } from './from-run/without-circumstances.ts';
+export { type Fared, type FaredOnTheWhole, howFared, onTheWhole } from './learners/fared.ts';
+export type { Learner } from './learners/learner.ts';
+export { LEARNERS } from './learners/learners.ts';
 export { dialReadings } from './observe/dial-readings.ts';
 export { heardReadings, lookReadings, smellReading } from './observe/look-readings.ts';
 export { AT_REST, ISOLATED, LOCKED_OUT, momentOf, STANDING } from './observe/moment.ts';
@@ -47,3 +54,20 @@ export { type Question, questionsOf } from './reasoning/questions.ts';
 export { type RankedCheck, rankChecks } from './reasoning/rank-checks.ts';
 export { type SmallCase, type SmallQuestion, smallCaseOf } from './reasoning/small-case.ts';
 export { rankedSuspects, type Suspect, suspectsBy } from './reasoning/suspects.ts';
+export { afterRepair } from './score/after-repair.ts';
+export { type Case, caseOf, caseWith } from './score/case.ts';
+export type { Decision, DecisionAct, Seen } from './score/decision.ts';
+export { outcomeOf } from './score/outcome.ts';
+export { NOTHING } from './score/parts-of-cause.ts';
+export { reasonAbout } from './score/reason-about.ts';
+export {
+  type Advice,
+  type BoardLine,
+  FOUND_WAYS,
+  type FoundWay,
+  type JudgedClaim,
+  type JudgedDecision,
+  type PartShare,
+  type Reasoning,
+  type Told,
+} from './score/reasoning.ts';

@@ -41,10 +41,11 @@ describe('the situation of a check', () => {
 });
 
 describe('what a tool tells', () => {
-  it('is its value where it stands still, and a word where a number would mislead', () => {
+  it('is its value, also while it moves, and a word where there is none', () => {
     const value = (reading: ToolReading) => toolReadings(hose, reading)[0]?.value;
     expect(value(shown)).toBe(1200);
-    expect(value({ ...shown, flags: ['settling'], steady: false })).toBe('unsteady');
+    const moving = { ...shown, flags: ['settling'], steady: false } as const;
+    expect(toolReadings(hose, moving).map(({ value }) => value)).toEqual([1200, 'unsteady']);
     expect(value({ ...shown, value: null, flags: ['over range'], steady: false })).toBe(
       'over range',
     );

@@ -16,7 +16,6 @@ import {
   sharesOf,
   smallCaseOf,
   solveCase,
-  spansOf,
   suspectsBy,
   uncertaintyOf,
 } from '../../src/diagnosis/index.ts';
@@ -151,7 +150,7 @@ describe('worth of a check', () => {
           const answerOf = (p: number) =>
             question.keys.map((key) => particles.keys[key]?.column[p]).join();
           const expected = question.answers < 2 ? 0 : gainByDefinition(particles, belief, answerOf);
-          const bits = gainBits(particles, uncertainty, question, spansOf(particles));
+          const bits = gainBits(uncertainty, question);
           // Sums of a few dozen terms of either sign, near 1 each.
           expect(Math.abs(bits - Math.max(0, expected))).toBeLessThan(1e-10);
         }

@@ -15,6 +15,7 @@ import { lookedAt } from './looked-at.ts';
 import { momentOf, type Reader, readerOf } from './read-moment.ts';
 import type { Act, JobTrace, LeadState, Moment } from './trace-types.ts';
 import { createWatch, leakChecksOf, pressedOf, type Watch, watchFrame } from './watch-frames.ts';
+import { wholeLog } from './whole-log.ts';
 
 type CheckAction = Extract<TimedAction, { type: 'check' }>;
 
@@ -106,13 +107,6 @@ function createReplay(setup: RunSetup, mine: readonly TimedAction[]): Replay {
     pairs: mine.filter(isLeads),
     voltsBefore: new Map(),
   };
-}
-
-/** A log that already holds what the setup brings is the whole; else the two together. */
-function wholeLog(brought: readonly TimedAction[], log: readonly TimedAction[]): TimedAction[] {
-  const known = new Set(log.map((action) => JSON.stringify(action)));
-  const missing = brought.filter((action) => !known.has(JSON.stringify(action)));
-  return [...missing, ...log].sort((a, b) => a.t - b.t);
 }
 
 /** On to a moment, ten looks a second. */

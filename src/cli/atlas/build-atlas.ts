@@ -2,8 +2,9 @@ import {
   type Atlas,
   assembleAtlas,
   effectOf,
+  type Plan,
+  planOf,
   SOUND_PRIOR,
-  scripted,
 } from '../../diagnosis/index.ts';
 import { createRun, type RunSetup } from '../../engine/index.ts';
 import { type Fault, faultsOf } from '../../faults/index.ts';
@@ -12,7 +13,9 @@ import type { Pool } from './pool.ts';
 import type { TakenSample } from './worker.ts';
 
 /** Goes up when samples are taken in another way that sound plants do not show. */
-const SAMPLES_VERSION = '1';
+const SAMPLES_VERSION = '3';
+/** What is said of a plant and does nothing to it. */
+const WORDS: ReadonlySet<string> = new Set(['title', 'description']);
 
 export interface AtlasWork {
   readonly plant: string;
@@ -35,27 +38,41 @@ export async function buildAtlas(work: AtlasWork): Promise<Atlas | null> {
   const { plant, setup, pool, keep, onProgress } = work;
   const faults = faultsOf(setup.plant);
   const sound = await pool.run({ plant, fault: null });
-  const base = fingerprintOf(SAMPLES_VERSION, JSON.stringify(setup), pack(sound));
-  const names = faults.map((fault) => nameOf(base, setup, fault));
-  const fingerprint = fingerprintOf(base, ...names, JSON.stringify(priorsOf(faults)));
-  if (fingerprint === work.standing) return null;
+  const { whole, ofFault } = atlasPrints(planOf(setup), sound);
+  if (whole === work.standing) return null;
   let done = 0;
   const samples = await Promise.all(
     faults.map(async (fault, i) => {
-      const name = names[i] as string;
+      const name = ofFault[i] as string;
       const found = keep.find(name) ?? (await take(work, fault, name));
       onProgress(++done, faults.length);
       return found;
     }),
   );
-  keep.only(names);
+  keep.only(ofFault);
   return assembleAtlas(
     plant,
-    fingerprint,
+    whole,
     createRun(setup).channels,
     { fault: null, priorWeight: SOUND_PRIOR, samples: sound },
     faults.map(({ id, priorWeight }, i) => ({ fault: id, priorWeight, samples: samples[i] ?? [] })),
   );
+}
+
+/**
+ * Fingerprints of an atlas and of each fault in it, in the order of the catalogue: over the plant and
+ * its practice profile, what sound plants read, what each fault does, and how often it is met.
+ */
+export function atlasPrints(
+  plan: Plan,
+  sound: readonly TakenSample[],
+): { readonly whole: string; readonly ofFault: readonly string[] } {
+  const faults = faultsOf(plan.setup.plant);
+  const bare: Plan = { ...plan, setup: inOrder(plan.setup) as RunSetup };
+  const base = fingerprintOf(SAMPLES_VERSION, JSON.stringify(bare.setup), pack(sound));
+  const ofFault = faults.map((fault) => fingerprintOf(base, fault.id, effectOf(bare, fault)));
+  const priors = faults.map(({ id, priorWeight }) => [id, priorWeight]);
+  return { whole: fingerprintOf(base, ...ofFault, JSON.stringify(priors)), ofFault };
 }
 
 async function take(
@@ -68,10 +85,11 @@ async function take(
   return samples;
 }
 
-function nameOf(base: string, setup: RunSetup, fault: Fault): string {
-  return fingerprintOf(base, fault.id, effectOf(scripted(setup), fault));
-}
-
-function priorsOf(faults: readonly Fault[]) {
-  return faults.map(({ id, priorWeight }) => [id, priorWeight]);
+/** Without words, its names in order, so that how a file is written does not matter. */
+function inOrder(value: unknown): unknown {
+  if (Array.isArray(value)) return value.map(inOrder);
+  if (typeof value !== 'object' || value === null) return value;
+  const entries = Object.entries(value).filter(([name]) => !WORDS.has(name));
+  entries.sort(([a], [b]) => (a < b ? -1 : 1));
+  return Object.fromEntries(entries.map(([name, own]) => [name, inOrder(own)]));
 }

@@ -1,12 +1,12 @@
-import { existsSync, mkdirSync, readFileSync, writeFileSync } from 'node:fs';
+import { mkdirSync } from 'node:fs';
 import { availableParallelism } from 'node:os';
 import { join } from 'node:path';
-import { gzipSync } from 'node:zlib';
-import { type Atlas, decodeAtlas, encodeAtlas } from '../../diagnosis/index.ts';
+import type { Atlas } from '../../diagnosis/index.ts';
 import { message, sayMessage } from '../../i18n/index.ts';
 import { nearest, phrase } from '../../scenario/index.ts';
 import { type CommandSpec, inQuotes, parseArguments, perhaps } from '../arguments.ts';
 import { buildAtlas } from '../atlas/build-atlas.ts';
+import { atlasFile, atlasFolder, readAtlas, writeAtlas } from '../atlas/files.ts';
 import { openKeep } from '../atlas/keep.ts';
 import { createPool } from '../atlas/pool.ts';
 import { issueLines } from '../issue-lines.ts';
@@ -53,7 +53,7 @@ export async function atlas(
       return setup === null ? [] : [[plant, setup] as const];
     }),
   );
-  const folder = options.get('--to') ?? join(root, 'assets', 'page', 'atlas');
+  const folder = options.get('--to') ?? atlasFolder(root);
   mkdirSync(folder, { recursive: true });
   // Here and not above: the bundler is large, and no other command needs it.
   const { bundledFile } = await import('../bench/bundle.ts');
@@ -63,8 +63,8 @@ export async function atlas(
   const lines: string[] = [];
   try {
     for (const [plant, setup] of setups) {
-      const file = join(folder, `${plant}.json`);
-      const standing = fresh ? null : fingerprintIn(file);
+      const file = atlasFile(folder, plant);
+      const standing = fresh ? null : (readAtlas(file)?.fingerprint ?? null);
       const built = await buildAtlas({
         plant,
         setup,
@@ -85,16 +85,10 @@ export async function atlas(
 }
 
 function written(file: string, built: Atlas): string {
-  const text = encodeAtlas(built);
-  writeFileSync(file, text);
   return message('atlas.written', {
     file,
     causes: built.causes.length,
     keys: built.keys.length,
-    kilobytes: Math.round(gzipSync(text).length / 1024),
+    kilobytes: Math.round(writeAtlas(file, built) / 1024),
   });
-}
-
-function fingerprintIn(file: string): string | null {
-  return existsSync(file) ? (decodeAtlas(readFileSync(file, 'utf8'))?.fingerprint ?? null) : null;
 }

@@ -6,6 +6,7 @@ import { type Outcome, refuse, succeed } from '../outcome.ts';
 import { atlas } from './atlas.ts';
 import { check } from './check.ts';
 import { diagnose } from './diagnose.ts';
+import { learners } from './learners.ts';
 import { list } from './list.ts';
 import { run } from './run.ts';
 import { schema } from './schema.ts';
@@ -24,7 +25,10 @@ const COMMANDS: ReadonlyMap<string, (words: readonly string[], root: string) => 
 const LONG_COMMANDS: ReadonlyMap<
   string,
   (words: readonly string[], root: string, tell: (line: string) => void) => Promise<Outcome>
-> = new Map([['atlas', atlas]]);
+> = new Map([
+  ['atlas', atlas],
+  ['learners', learners],
+]);
 const CALLS_FOR_HELP: ReadonlySet<string> = new Set(['help', '--help', '-h']);
 
 /** @returns null where the words ask for none of the long ones */

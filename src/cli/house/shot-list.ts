@@ -25,6 +25,7 @@ const STEP_LIMIT_MS = 60_000;
 export const SHOTS: readonly Shot[] = [
   { name: 'front', route: '/' },
   { name: 'practise', route: '/practise' },
+  { name: 'learner', route: '/practise/map' },
   { name: 'teach', route: '/teach' },
   { name: 'quiz', route: '/quiz' },
   { name: 'watch-at-rest', route: HEALTHY },

@@ -21,14 +21,15 @@ export function assembleAtlas(
   const all = [sound, ...faults];
   const samples = all.flatMap((one) => one.samples);
   const kinds = new Map(channels.map(({ id, kind }) => [id, kind] as const));
+  const causeOf = Uint16Array.from(all.flatMap((one, cause) => one.samples.map(() => cause)));
   return {
     plant,
     fingerprint,
     causes: all.map(({ fault, priorWeight }) => ({ fault, priorWeight })),
-    causeOf: Uint16Array.from(all.flatMap((one, cause) => one.samples.map(() => cause))),
+    causeOf,
     keys: sortSamples(
       samples.map(({ readings }) => readings),
-      sound.samples.length,
+      causeOf,
       (channel) => kinds.get(channel) ?? null,
     ),
     severities: samples.map(({ severity }) => severity),

@@ -25,10 +25,15 @@ export function bandOf(sound: readonly number[], resolution: number): Band {
   const middle = Math.abs(least + most) / 2;
   const margin = Math.max(resolution, OF_SPREAD * (most - least), OF_MIDDLE * middle);
   const dead = Math.max(resolution, DEAD_SHARE * middle);
-  const low = least - margin;
-  const high = most + margin;
+  const low = toFiveDigits(least - margin);
+  const high = toFiveDigits(most + margin);
   const soundIsDead = low <= dead && high >= -dead;
-  return { low, high, dead: soundIsDead ? -1 : dead };
+  return { low, high, dead: soundIsDead ? -1 : toFiveDigits(dead) };
+}
+
+/** As an edge is kept in a file: what is sorted anew later falls into the same bins. */
+function toFiveDigits(value: number): number {
+  return Number(value.toPrecision(5));
 }
 
 /** Name of the bin of a reading. */

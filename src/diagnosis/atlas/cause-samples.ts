@@ -1,15 +1,19 @@
 import type { RunSetup } from '../../engine/index.ts';
 import { applyFaults, type Fault } from '../../faults/index.ts';
-import type { Plan } from './plan.ts';
-import { particlesFor, severityOf, withTolerances } from './spread.ts';
-import { type Sample, takeSample } from './take-sample.ts';
+import { IN_SERVICE, STANDING } from '../observe/moment.ts';
+import { checkName } from '../observe/reading.ts';
+import { CALL_S, type Plan } from './plan.ts';
+import { onsetsOf, particlesFor, severityOf, withTolerances } from './spread.ts';
+import { keyName, type Sample, takeSample } from './take-sample.ts';
 
 /** Plants with nothing wrong, from which the bins take their edges. */
 export const SOUND_PLANTS = 20;
 /** Particles of a fault whose severity has a range. */
-export const MOST_PARTICLES = 8;
+export const MOST_PARTICLES = 10;
 /** Nothing wrong is as likely as a common fault: people do call for nothing. */
 export const SOUND_PRIOR = 2;
+
+const ENDS_IN = keyName(checkName('watch one start'), STANDING, 'ends in');
 
 export interface CauseSample {
   readonly severity: number;
@@ -26,32 +30,45 @@ export function samplesOf(
   fault: Fault | null,
   first = Number.POSITIVE_INFINITY,
 ): readonly CauseSample[] {
-  const setups = setupsOf(plan.setup, fault).slice(0, first);
-  return setups.map((setup) => ({
-    severity: setup.faults[0]?.severity ?? 0,
-    readings: takeSample(setup, plan),
-  }));
+  const setups = setupsOf(plan, fault).slice(0, first);
+  return setups.flatMap((setup) => {
+    const readings = takeSample(setup, plan);
+    if (comesLater(setup) && readings.get(ENDS_IN) === IN_SERVICE) return [];
+    return [{ severity: setup.faults[0]?.severity ?? 0, readings }];
+  });
+}
+
+/** What comes later and stops nothing is no reason to call anyone. */
+function comesLater({ faults }: RunSetup): boolean {
+  return faults.some(({ onset }) => onset.kind === 'time');
 }
 
 /**
- * What a fault does to the parameters of each of its particles, as a text: two faults or plants of which
- * it is the same run alike.
+ * What a fault does to the parameters of each of its particles, and when, as a text: two faults or
+ * plants of which it is the same run alike.
  */
-export function effectOf(setup: RunSetup, fault: Fault): string {
-  return setupsOf(setup, fault)
+export function effectOf(plan: Plan, fault: Fault): string {
+  return setupsOf(plan, fault)
     .map((own) => {
       applyFaults(own.plant, own.faults);
-      return JSON.stringify([own.plant, own.initial, own.seed]);
+      return JSON.stringify([
+        own.plant,
+        own.initial,
+        own.seed,
+        own.faults.map(({ onset }) => onset),
+      ]);
     })
     .join('\n');
 }
 
-function setupsOf(setup: RunSetup, fault: Fault | null): readonly RunSetup[] {
-  const count = fault === null ? SOUND_PLANTS : particlesFor(fault, MOST_PARTICLES);
-  return Array.from({ length: count }, (_, seed) => {
-    const own = withTolerances(setup, seed);
-    if (fault === null) return own;
-    const severity = severityOf(fault, seed, count);
-    return { ...own, faults: [{ fault: fault.id, severity, onset: { kind: 'start' } }] };
+function setupsOf({ setup, serviceS }: Plan, fault: Fault | null): readonly RunSetup[] {
+  if (fault === null) {
+    return Array.from({ length: SOUND_PLANTS }, (_, seed) => withTolerances(setup, seed));
+  }
+  const count = particlesFor(fault, MOST_PARTICLES);
+  return onsetsOf(fault, count, CALL_S, serviceS).map((onset, seed) => {
+    const severity = seed < count ? severityOf(fault, seed, count) : fault.severity.typical;
+    const faults = [{ fault: fault.id, severity, onset }];
+    return { ...withTolerances(setup, seed), faults };
   });
 }

@@ -36,7 +36,7 @@ export function encodeAtlas(atlas: Atlas): string {
     aspects.place(aspect),
     bins.place(own.join('\n')),
     columns.place(String.fromCharCode(...column.map((bin) => bin + FIRST_CHARACTER))),
-    ...(band === null ? [] : [band.low, band.high, band.dead].map(toFiveDigits)),
+    ...(band === null ? [] : [band.low, band.high, band.dead]),
   ]);
   const counts = atlas.causes.map(() => 0);
   for (const cause of atlas.causeOf) counts[cause] = (counts[cause] ?? 0) + 1;
@@ -63,9 +63,11 @@ export function encodeAtlas(atlas: Atlas): string {
 export function decodeAtlas(text: string): Atlas | null {
   const file = parse(text);
   if (file === null) return null;
-  const columns = file.columns.map((column) =>
-    Uint8Array.from(column, (character) => character.charCodeAt(0) - FIRST_CHARACTER),
-  );
+  const columns = file.columns.map((text) => {
+    const column = new Uint8Array(text.length);
+    for (let p = 0; p < column.length; p++) column[p] = text.charCodeAt(p) - FIRST_CHARACTER;
+    return column;
+  });
   const keys = file.keys.map((key): AtlasKey => {
     const [check = 0, moment = 0, aspect = 0, bins = 0, column = 0, ...ends] = key;
     return {

@@ -6,13 +6,16 @@ import { type WirePlaces, wirePlacesOf } from '../observe/wire-readings.ts';
 export interface Plan {
   /** A sound plant at rest; the script adds the call for heat. */
   readonly setup: RunSetup;
+  /** When a sound plant comes into service, s. */
+  readonly serviceS: number;
   /** A start that has come no further by then is left, s. */
   readonly untilS: number;
   readonly uses: readonly ToolUse[];
   readonly wires: WirePlaces;
 }
 
-export const CALL_S = 5;
+/** So long a plant stands at rest first: what passes a seat or a joint has time to show, s. */
+export const CALL_S = 60;
 /** How long a burner in service and one that has locked out are watched, s. */
 export const IN_SERVICE_S = 60;
 export const AFTER_LOCKOUT_S = 20;
@@ -66,9 +69,11 @@ export function scripted(sound: RunSetup): RunSetup {
 export function planOf(sound: RunSetup): Plan {
   const setup = scripted(sound);
   const { plant } = sound;
+  const serviceS = secondsToService(setup);
   return {
     setup,
-    untilS: secondsToService(setup) + IN_SERVICE_S + WAITS_S,
+    serviceS,
+    untilS: serviceS + IN_SERVICE_S + WAITS_S,
     uses: usesOf(plant),
     wires: wirePlacesOf(plant),
   };

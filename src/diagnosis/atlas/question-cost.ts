@@ -32,7 +32,18 @@ export function toolFor(check: string): ToolUse['tool'] | null {
   return TOOLS.find(({ id }) => id === what)?.id ?? null;
 }
 
+/** A ranking asks for the price of every question of an atlas, whose checks are few. */
+const tariffs = new Map<string, Check | null>();
+
 function tariffOf(check: string): Check | null {
+  const known = tariffs.get(check);
+  if (known !== undefined) return known;
+  const found = findTariff(check);
+  tariffs.set(check, found);
+  return found;
+}
+
+function findTariff(check: string): Check | null {
   const { what, place } = partsOfCheck(check);
   if (what === 'commissioning sheet') {
     const row = checkOfWhat(what);
@@ -51,9 +62,7 @@ function waitMinutes({ reachedS }: Atlas, moment: string): number {
       return CALL_MINUTES;
     case ISOLATED:
       return ISOLATE_MINUTES;
-    default: {
-      const longest = Math.max(0, ...Object.values(reachedS));
-      return CALL_MINUTES + (reachedS[moment] ?? longest) / 60;
-    }
+    default:
+      return CALL_MINUTES + (reachedS[moment] ?? Math.max(0, ...Object.values(reachedS))) / 60;
   }
 }

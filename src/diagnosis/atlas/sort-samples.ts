@@ -1,6 +1,6 @@
 import type { QuantityKind } from '../../quantity/index.ts';
 import { AT_REST } from '../observe/moment.ts';
-import type { ReadingValue } from '../observe/reading.ts';
+import { type ReadingValue, STEADY, UNSTEADY } from '../observe/reading.ts';
 import { resolutionOf } from '../observe/resolution.ts';
 import type { AtlasKey } from './atlas.ts';
 import { type Band, bandOf, binName, NOT_REACHED } from './band.ts';
@@ -15,19 +15,21 @@ const SOUND_AGREE = 0.9;
  * Sorts samples into bins. Keys that tell nothing are left out: the same for all particles, different
  * among sound plants, or a double of another number of the same check.
  *
- * @param sound how many of the samples, from the first on, are of sound plants
+ * @param causeOf of each sample; 0: a sound plant
  */
 export function sortSamples(
   samples: readonly Sample[],
-  sound: number,
+  causeOf: Uint16Array,
   kindOf: (channel: string) => QuantityKind | null,
 ): readonly AtlasKey[] {
+  const sound = causeOf.filter((cause) => cause === 0).length;
   const names = new Set<string>();
   for (const sample of samples) for (const name of sample.keys()) names.add(name);
   const taken = new Set<string>();
   return [...names].flatMap((name): AtlasKey[] => {
     const { check, moment, aspect } = partsOfKey(name);
-    const values = samples.map((sample) => sample.get(name));
+    const found = samples.map((sample) => sample.get(name));
+    const values = aspect === STEADY ? asARule(found, causeOf) : found;
     const band = bandFor(name, values, samples.slice(0, sound), kindOf(aspect));
     if (band === undefined) return [];
     const bins: string[] = [];
@@ -43,6 +45,26 @@ export function sortSamples(
     taken.add(double);
     return [{ check, moment, aspect, bins, column, band }];
   });
+}
+
+/**
+ * Any column may move at the moment at which it is read. It tells something where that of a sound plant
+ * never does and that of a cause always: a few that happened to move would speak for their cause.
+ */
+function asARule(
+  values: readonly (ReadingValue | undefined)[],
+  causeOf: Uint16Array,
+): readonly (ReadingValue | undefined)[] {
+  const rests = new Set<number>();
+  let alwaysRests = true;
+  values.forEach((value, p) => {
+    const cause = causeOf[p] as number;
+    if (value === UNSTEADY && cause === 0) alwaysRests = false;
+    if (value !== undefined && value !== UNSTEADY) rests.add(cause);
+  });
+  return values.map((value, p) =>
+    value === UNSTEADY && (!alwaysRests || rests.has(causeOf[p] as number)) ? 'in band' : value,
+  );
 }
 
 /** Undefined where sound plants give no number to hold others against. */

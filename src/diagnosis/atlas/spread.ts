@@ -1,18 +1,21 @@
-import type { RunSetup } from '../../engine/index.ts';
+import type { FaultOnset, RunSetup } from '../../engine/index.ts';
 import type { Fault } from '../../faults/index.ts';
 import { createRandom, nextNormal, nextUniform, type RandomState } from '../../numeric/index.ts';
 
 /** Weather that particles have, K from the plant's own; few, since each builds its own fuel tables. */
 const WARMER_K = [0, -7, 6];
-/** One deviation each, own training values: makers' tolerances, a main's pressure, a morning's state. */
+/** One deviation each, own training values: makers' tolerances, a main's pressure, a water level. */
 const SUPPLY = 0.01;
 const SPRING = 0.005;
 const SWITCH = 0.005;
-const VESSEL = 0.02;
 const LEVEL_M = 0.008;
-const WATER_K = 0.8;
-const LEAST_LOAD = 0.25;
-const MOST_LOAD = 0.5;
+/** Whoever calls for help has a boiler that has cooled since, and how far is no sign of the fault. */
+const LEAST_PRESSURE = 0.72;
+const MOST_PRESSURE = 1.2;
+const MOST_COOLER_K = 22;
+const MOST_WARMER_K = 1;
+const LEAST_LOAD = 0.2;
+const MOST_LOAD = 0.6;
 const MOST_DEVIATIONS = 2;
 
 /**
@@ -35,12 +38,13 @@ export function withTolerances(setup: RunSetup, seed: number): RunSetup {
     one.makePa *= factor;
     one.breakPa *= factor;
   }
-  initial.vesselGaugePa *= 1 + VESSEL * bounded(chance);
+  const between = (low: number, high: number) => low + (high - low) * nextUniform(chance);
+  initial.vesselGaugePa *= between(LEAST_PRESSURE, MOST_PRESSURE);
   initial.levelM += LEVEL_M * bounded(chance);
   if (typeof initial.waterTemperatureK === 'number') {
-    initial.waterTemperatureK += WATER_K * bounded(chance);
+    initial.waterTemperatureK += between(-MOST_COOLER_K, MOST_WARMER_K);
   }
-  initial.load = LEAST_LOAD + (MOST_LOAD - LEAST_LOAD) * nextUniform(chance);
+  initial.load = between(LEAST_LOAD, MOST_LOAD);
   return own;
 }
 
@@ -59,6 +63,30 @@ export function severityOf({ severity }: Fault, seed: number, count: number): nu
   return low + (high - low) * share;
 }
 const FIRST_SEVERITIES = 3;
+
+/**
+ * When the fault comes, of each particle of it. One that comes and goes may be away while the plant is
+ * looked at: the last two of those have it come on the way into service, and in service.
+ *
+ * @param count particles that have it from the beginning
+ */
+export function onsetsOf(
+  { id, onsets }: Fault,
+  count: number,
+  callS: number,
+  serviceS: number,
+): readonly FaultOnset[] {
+  const standing = Array<FaultOnset>(count).fill({ kind: 'start' });
+  if (!onsets.includes('intermittent')) return standing;
+  const chance = createRandom(count, `onset of ${id}`);
+  const onTheWayS = callS + (serviceS - callS) * nextUniform(chance);
+  return [
+    ...standing,
+    { kind: 'time', atS: Math.round(onTheWayS) },
+    { kind: 'time', atS: Math.round(serviceS + INTO_SERVICE_S) },
+  ];
+}
+const INTO_SERVICE_S = 20;
 
 function bounded(chance: RandomState): number {
   return Math.max(-MOST_DEVIATIONS, Math.min(MOST_DEVIATIONS, nextNormal(chance)));

@@ -11,7 +11,7 @@ import {
 } from '../../engine/index.ts';
 import { dialReadings } from '../observe/dial-readings.ts';
 import { heardReadings, lookReadings, smellReading } from '../observe/look-readings.ts';
-import { AT_REST, ISOLATED, LOCKED_OUT, STANDING } from '../observe/moment.ts';
+import { AT_REST, IN_SERVICE, ISOLATED, LOCKED_OUT, STANDING } from '../observe/moment.ts';
 import { durationReading, historyReadings, panelReadings } from '../observe/panel-readings.ts';
 import { checkName, type Reading, type ReadingValue } from '../observe/reading.ts';
 import { toolReadings } from '../observe/tool-readings.ts';
@@ -29,6 +29,8 @@ export type Sample = ReadonlyMap<string, ReadingValue>;
 
 /** Eyes and ears are asked this often; what they had last before a step ended is what they had of it. */
 const GLANCE_S = 0.5;
+const QUIET_GLANCE_S = 2;
+const JOINTS = 'gas joints';
 /** Until what was driven by the supply has come to rest, s. */
 const ISOLATED_S = 8;
 
@@ -46,6 +48,8 @@ export function partsOfKey(name: string): { check: string; moment: string; aspec
 }
 
 interface Glance {
+  /** Eyes on joints that have been wetted. */
+  readonly spray: LookReading | null;
   readonly looks: ReadonlyMap<LookWhat, LookReading>;
   readonly heard: readonly Heard[];
   readonly smell: number;
@@ -97,6 +101,8 @@ function watchStart(run: Run, plan: Plan, atEnd: (moment: string) => void): read
   let endS = plan.untilS;
   const close = (toS: number, ended: boolean) => {
     if (passed.some((one) => one.moment === moment)) return;
+    // One that locks out by itself was never at rest.
+    if (moment === AT_REST && toS < CALL_S - GLANCE_S) return;
     passed.push({ moment, fromS, toS, ended, glance });
   };
   for (let t = GLANCE_S; t <= endS + 1e-9; t += GLANCE_S) {
@@ -109,14 +115,20 @@ function watchStart(run: Run, plan: Plan, atEnd: (moment: string) => void): read
       moment = now;
       fromS = sinceNow;
       if (now === LOCKED_OUT) endS = Math.min(endS, t + AFTER_LOCKOUT_S);
-      if (now === 'modulation') endS = Math.min(endS, t + IN_SERVICE_S);
+      if (now === IN_SERVICE) endS = Math.min(endS, t + IN_SERVICE_S);
     }
-    glance = glanceAt(run);
+    if (!isQuiet(moment, t, endS)) glance = glanceAt(run);
     if (t === CALL_S - GLANCE_S) atEnd(AT_REST);
   }
   close(run.timeS(), false);
   atEnd(moment);
   return passed;
+}
+
+/** Little moves at rest and in service: fewer looks are as good as all of them. */
+function isQuiet(moment: string, t: number, endS: number): boolean {
+  if (moment === AT_REST) return t < CALL_S - GLANCE_S;
+  return moment === IN_SERVICE && t < endS - GLANCE_S && t % QUIET_GLANCE_S !== 0;
 }
 
 function glanceAt(run: Run): Glance {
@@ -125,7 +137,8 @@ function glanceAt(run: Run): Glance {
     const found = run.look(what);
     if (found !== null) looks.set(what, found);
   }
-  return { looks, heard: run.listen(), smell: run.smell() };
+  const spray = run.look(JOINTS, { spray: true });
+  return { spray, looks, heard: run.listen(), smell: run.smell() };
 }
 
 /** Tools that were connected before the start, read as each step ends. */
@@ -145,7 +158,7 @@ function readTools(
       ...run,
       frameCount: () => frames,
       timeS: () => (frames - 1) * run.frameS,
-      look: (what) => glance.looks.get(what) ?? null,
+      look: (what) => (what === JOINTS ? glance.spray : (glance.looks.get(what) ?? null)),
     };
     const frame = run.frame(frames - 1);
     put(

@@ -6,6 +6,8 @@ import { keyName, type Sample } from './take-sample.ts';
  * The atlas with one more particle, ahead of the others of its cause: a plant whose severity or whose
  * second fault no other particle has, so that what it reads is not held to be impossible.
  *
+ * The first one added is the plant of the case; further ones are what is left of it later.
+ *
  * @param fault its cause; null: nothing is wrong with it
  */
 export function withPlant(atlas: Atlas, fault: string | null, sample: Sample): Atlas {
@@ -15,6 +17,7 @@ export function withPlant(atlas: Atlas, fault: string | null, sample: Sample): A
   const place = at < 0 ? atlas.causeOf.length : at;
   return {
     ...atlas,
+    ...ownOf(atlas, place),
     causeOf: Uint16Array.from([
       ...atlas.causeOf.subarray(0, place),
       cause,
@@ -23,6 +26,12 @@ export function withPlant(atlas: Atlas, fault: string | null, sample: Sample): A
     severities: [...atlas.severities.slice(0, place), 0, ...atlas.severities.slice(place)],
     keys: atlas.keys.map((key) => withBin(key, sample, place)),
   };
+}
+
+function ownOf({ own, ownLater = [] }: Atlas, place: number): Pick<Atlas, 'own' | 'ownLater'> {
+  if (own === undefined) return { own: place };
+  const moved = (one: number) => (one >= place ? one + 1 : one);
+  return { own: moved(own), ownLater: [...ownLater.map(moved), place] };
 }
 
 function withBin(key: AtlasKey, sample: Sample, place: number): AtlasKey {

@@ -13,7 +13,11 @@ const NOT_TAKEN_OVER: ReadonlySet<ActionType> = new Set([
 ]);
 const BEFORE_S = 1;
 
-/** The plant of a case, with its faults and what people did to it, put through the script of the atlas. */
+/**
+ * The plant of a case, with its faults and what people did to it, put through the script of the atlas.
+ * A fault that comes and goes stands, as it does with the particles of the atlas: otherwise the start
+ * would be that of a sound plant, and whether it is caught is luck.
+ */
 export function sampleOfCase(plan: Plan, own: RunSetup): Sample {
   const actions = own.actions
     .filter(({ type }) => !NOT_TAKEN_OVER.has(type))
@@ -24,12 +28,17 @@ export function sampleOfCase(plan: Plan, own: RunSetup): Sample {
       plant: own.plant,
       profile: own.profile,
       initial: own.faults.length === 0 ? own.initial : initialOf(plan, own),
-      faults: own.faults,
+      faults: own.faults.map(standing),
       seed: own.seed,
       actions: [...actions, ...plan.setup.actions],
     },
     plan,
   );
+}
+
+function standing(order: RunSetup['faults'][number]): RunSetup['faults'][number] {
+  const { kind } = order.onset;
+  return kind === 'step' ? order : { ...order, onset: { kind: 'start' } };
 }
 
 /**

@@ -4,6 +4,8 @@
  */
 export const AT_REST = 'at rest';
 export const LOCKED_OUT = 'lockout';
+/** The step at which a start has come to its end. */
+export const IN_SERVICE = 'modulation';
 /** What a part looks like inside or a dial is set to does not hang on the step. */
 export const STANDING = 'standing';
 /** The supply is off, so that resistances can be measured. */

@@ -23,5 +23,6 @@ export function partsOfCheck(check: string): {
   return { what, place, other };
 }
 
-/** What a display shows besides a value that stands still. */
+/** What a display shows besides a value that stands still, and the aspect that says so. */
 export const UNSTEADY = 'unsteady';
+export const STEADY = 'steady';

@@ -1,5 +1,5 @@
 import type { ToolReading, ToolUse } from '../../bench/index.ts';
-import { checkName, type Reading, UNSTEADY } from './reading.ts';
+import { checkName, type Reading, STEADY, UNSTEADY } from './reading.ts';
 
 /** Numbers of a display with several lines that tell causes apart; the rest is made of these. */
 const LINES_TAKEN = ['oxygen', 'carbon-monoxide', 'temperature'];
@@ -21,14 +21,18 @@ export function toolReadings(use: ToolUse, reading: ToolReading): readonly Readi
     return [{ check, aspect: 'bubbles', value: code.slice(code.lastIndexOf('.') + 1) }];
   }
   if (word !== null) return [{ check, aspect: 'value', value: word }];
-  return reading.value === null ? [] : [{ check, aspect: 'value', value: reading.value }];
+  if (reading.value === null) return [];
+  const value: Reading = { check, aspect: 'value', value: reading.value };
+  return use.tool === 'manometer' ? [value, steadiness(check, reading)] : [value];
 }
 
-/** A word where a number would mislead. */
-function wordOf({ value, flags, steady, lines }: ToolReading): string | null {
+/** A column that does not come to rest tells of itself, whatever it reads. */
+function steadiness(check: string, { steady }: ToolReading): Reading {
+  return { check, aspect: STEADY, value: steady ? 'in band' : UNSTEADY };
+}
+
+/** A word where there is no number; one that still moves is what it is at that moment. */
+function wordOf({ value, flags }: ToolReading): string | null {
   if (flags.includes('over range') || flags.includes('overloaded')) return 'over range';
-  if (value === null) return flags.includes('no signal') ? 'no signal' : null;
-  // A flame meter keeps least and most: what swings by half its value is not read as a value.
-  const swings = lines === undefined && !steady && flags.includes('settling');
-  return swings ? UNSTEADY : null;
+  return value === null && flags.includes('no signal') ? 'no signal' : null;
 }

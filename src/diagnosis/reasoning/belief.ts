@@ -5,6 +5,9 @@ import { type Observation, type ObservationKey, type Particles, spansOf } from '
 export const SURPRISE = 0.02;
 const LOG_AGREES = exactLog(1 - SURPRISE);
 
+/** Where people call for nothing, so often it is because of how the plant is used. */
+const USED_WRONGLY = 0.5;
+
 /** Logarithm of the weight of each particle, up to a common amount. */
 export type Belief = Float64Array;
 
@@ -17,6 +20,12 @@ export function priorBelief(particles: Particles): Belief {
     const to = spans[cause + 1] as number;
     if (to > from) belief.fill(exactLog(priorWeight / (to - from)), from, to);
   });
+  const { own } = particles;
+  const cause = own === undefined ? undefined : particles.causes[particles.causeOf[own] as number];
+  // A plant with nothing wrong that is used wrongly is not one of those that simply run.
+  if (own !== undefined && cause?.fault === null) {
+    belief[own] = exactLog(USED_WRONGLY * cause.priorWeight);
+  }
   return belief;
 }
 
@@ -43,7 +52,7 @@ export function afterSeeing(
     if (others === undefined) together.set(name, [{ at, bin }]);
     else others.push({ at, bin });
   }
-  for (const telling of together.values()) addEvidence(next, telling);
+  for (const telling of together.values()) addEvidence(next, telling, particles);
   return next;
 }
 
@@ -52,18 +61,26 @@ interface Telling {
   readonly bin: number;
 }
 
-function addEvidence(belief: Belief, telling: readonly Telling[]): void {
+function addEvidence(
+  belief: Belief,
+  telling: readonly Telling[],
+  { own, ownLater = [] }: Particles,
+): void {
   const differences = new Uint16Array(belief.length);
   for (const { at, bin } of telling) {
     for (let p = 0; p < belief.length; p++) {
       if (at.column[p] !== bin) differences[p] = (differences[p] as number) + 1;
     }
   }
-  const least = differences.reduce((a, b) => Math.min(a, b), telling.length);
+  // The plant of the case itself differs in nothing; who comes next to it has to agree as well.
+  let least = telling.length;
+  for (let p = 0; p < belief.length; p++) {
+    if (p !== own && !ownLater.includes(p)) least = Math.min(least, differences[p] as number);
+  }
   const others = Math.max(...telling.map(({ at }) => at.bins.length)) - 1;
   const logDiffers = exactLog(SURPRISE / others);
   for (let p = 0; p < belief.length; p++) {
-    const more = (differences[p] as number) - least;
+    const more = Math.max(0, (differences[p] as number) - least);
     const surprise = more === 0 ? LOG_AGREES : logDiffers * (1 + (more - 1) / telling.length);
     belief[p] = (belief[p] as number) + surprise;
   }

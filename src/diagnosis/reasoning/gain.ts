@@ -1,6 +1,7 @@
 import { exactLog } from '../../numeric/index.ts';
 import { SURPRISE } from './belief.ts';
 import type { Particles } from './particles.ts';
+import { type PatternSums, type Patterns, sumPatterns } from './patterns.ts';
 import type { Question } from './questions.ts';
 
 const LN_2 = exactLog(2);
@@ -21,11 +22,12 @@ export function entropyBits(shares: Float64Array): number {
 
 /** What is asked of one belief again and again, worked out once. */
 export interface Uncertainty {
-  readonly shares: Float64Array;
   readonly ofCause: Float64Array;
   /** Of each cause, its part of the uncertainty, bits. */
   readonly bitsOf: Float64Array;
   readonly bits: number;
+  /** Joint uncertainty of cause and answer, where particles of a cause differ. */
+  readonly sumsOf: (patterns: Patterns) => PatternSums;
 }
 
 export function uncertaintyOf(particles: Particles, shares: Float64Array): Uncertainty {
@@ -35,54 +37,56 @@ export function uncertaintyOf(particles: Particles, shares: Float64Array): Uncer
     ofCause[cause] = (ofCause[cause] as number) + (shares[p] as number);
   }
   const bitsOf = ofCause.map(surprisal);
-  return { shares, ofCause, bitsOf, bits: bitsOf.reduce((a, b) => a + b, 0) };
+  const known = new Map<Patterns, PatternSums>();
+  const sumsOf = (patterns: Patterns) => {
+    const sums = known.get(patterns) ?? sumPatterns(patterns, shares, ofCause, jointTerm);
+    known.set(patterns, sums);
+    return sums;
+  };
+  return { ofCause, bitsOf, bits: bitsOf.reduce((a, b) => a + b, 0), sumsOf };
+}
+
+/** An answer is as in the posterior: 1 − ε for a particle's own, ε spread over the others. */
+function jointTerm(group: number, cause: number, answers: number): number {
+  const other = SURPRISE / (answers - 1);
+  return surprisal((1 - SURPRISE - other) * group + other * cause);
 }
 
 /**
  * Expected gain of a question about the cause, bits.
  *
- * Equation: H(cause) − Σ P(o)·H(cause after o) = H(cause) + H(o) − H(cause, o), with the answer of a
- *   particle taken as in the posterior: 1 − ε for its own, ε spread over the others.
+ * Equation: H(cause) − Σ P(o)·H(cause after o) = H(cause) + H(o) − H(cause, o).
  * A cause whose particles all answer alike adds its joint entropy in closed form.
  */
 export function gainBits(
-  { causeOf }: Particles,
-  { shares, ofCause, bitsOf, bits }: Uncertainty,
-  { column, answers, answerOf }: Question,
-  spans: Uint32Array,
+  { ofCause, bitsOf, bits, sumsOf }: Uncertainty,
+  question: Question,
 ): number {
+  const { answers, answerOf, patternsOf, answerOfGroup, patterns } = question;
   if (answers < 2) return 0;
+  const { groups, terms } = sumsOf(patterns);
   const other = SURPRISE / (answers - 1);
   const own = 1 - SURPRISE - other;
-  const mass = new Float64Array(answers);
-  const mixed = new Float64Array(answers);
   const alike = surprisal(1 - SURPRISE) + (answers - 1) * surprisal(other);
+  const mass = new Float64Array(answers);
   let joint = 0;
+  let mixed = 0;
+  let place = 0;
   for (let cause = 0; cause < ofCause.length; cause++) {
-    const share = ofCause[cause] as number;
-    if (share <= 0) continue;
     const answer = answerOf[cause] as number;
     if (answer >= 0) {
+      const share = ofCause[cause] as number;
       mass[answer] = (mass[answer] as number) + share;
       joint += (bitsOf[cause] as number) + share * alike;
       continue;
     }
-    mixed.fill(0);
-    for (let p = spans[cause] as number; p < causeOf.length && causeOf[p] === cause; p++) {
-      const at = column[p] as number;
-      mixed[at] = (mixed[at] as number) + (shares[p] as number);
+    const pattern = patternsOf[mixed++] as number;
+    joint += terms[pattern] as number;
+    const to = patterns.firstGroup[pattern + 1] as number;
+    for (let group = patterns.firstGroup[pattern] as number; group < to; group++) {
+      const at = answerOfGroup[place++] as number;
+      mass[at] = (mass[at] as number) + (groups[group] as number);
     }
-    let never = 0;
-    for (let o = 0; o < answers; o++) {
-      const here = mixed[o] as number;
-      if (here === 0) {
-        never += 1;
-        continue;
-      }
-      mass[o] = (mass[o] as number) + here;
-      joint += surprisal(own * here + other * share);
-    }
-    joint += never * surprisal(other * share);
   }
   let ofAnswers = 0;
   for (const here of mass) ofAnswers += surprisal(own * here + other);

@@ -30,15 +30,18 @@ export function solveCase(small: SmallCase): Optimum | null {
   const isOpen = openness(small);
 
   /** What asking comes to; given up, as at least `bound`, once it is no better than that. */
-  const asking = (kinds: readonly number[], question: number, bound: number): number => {
-    const asked = small.questions[question] as SmallCase['questions'][number];
-    const all = weightOf(small, kinds);
-    const open = splitBy(asked, kinds).filter((part) => isOpen(part));
+  const asking = (cost: number, parts: readonly (readonly number[])[], bound: number): number => {
+    const weights = parts.map((part) => weightOf(small, part));
+    const all = weights.reduce((sum, weight) => sum + weight, 0);
+    const open = parts.map((part) => isOpen(part));
+    const left = weights.reduce((sum, weight, i) => (open[i] ? sum + weight : sum), 0);
     // Whatever stays open costs one more question at least.
-    let value = asked.cost + (cheapest * open.reduce((w, p) => w + weightOf(small, p), 0)) / all;
-    for (const part of open) {
+    let value = cost + (cheapest * left) / all;
+    for (let i = 0; i < parts.length; i++) {
+      if (!open[i]) continue;
       if (value >= bound) return value;
-      value += (weightOf(small, part) / all) * (solve(part).value - cheapest);
+      const part = parts[i] as readonly number[];
+      value += ((weights[i] as number) / all) * (solve(part).value - cheapest);
     }
     return value;
   };
@@ -56,8 +59,9 @@ export function solveCase(small: SmallCase): Optimum | null {
     }
     small.questions.forEach((question, i) => {
       // One that leaves the set whole is never wise, and would never end.
-      if (splitBy(question, kinds).length < 2) return;
-      const here = asking(kinds, i, value);
+      const parts = splitBy(question, kinds);
+      if (parts.length < 2) return;
+      const here = asking(question.cost, parts, value);
       if (here < value) {
         value = here;
         best = i;
@@ -80,9 +84,10 @@ export function solveCase(small: SmallCase): Optimum | null {
     best: (kinds) => solve(kinds).best,
     valueAfter: (kinds, question) => {
       const asked = small.questions[question] as SmallCase['questions'][number];
-      return splitBy(asked, kinds).length < 2
+      const parts = splitBy(asked, kinds);
+      return parts.length < 2
         ? asked.cost + solve(kinds).value
-        : asking(kinds, question, Number.POSITIVE_INFINITY);
+        : asking(asked.cost, parts, Number.POSITIVE_INFINITY);
     },
   };
 }

@@ -29,6 +29,10 @@ export interface Particles {
   readonly causes: readonly Cause[];
   /** Place in `causes` of each particle; never falls from one particle to the next. */
   readonly causeOf: Uint16Array;
+  /** The particle that was made of the very case, where there is one: see `afterSeeing`. */
+  readonly own?: number;
+  /** Those made of what is left of it once one of its faults is mended. */
+  readonly ownLater?: readonly number[];
   readonly keys: readonly ObservationKey[];
 }
 

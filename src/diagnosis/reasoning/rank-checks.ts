@@ -1,6 +1,6 @@
 import { type Belief, sharesOf } from './belief.ts';
 import { gainBits, uncertaintyOf } from './gain.ts';
-import { type Particles, spansOf } from './particles.ts';
+import type { Particles } from './particles.ts';
 import type { Question } from './questions.ts';
 
 export interface RankedCheck {
@@ -19,10 +19,9 @@ export function rankChecks(
   costOf: (question: Question) => number,
 ): readonly RankedCheck[] {
   const uncertainty = uncertaintyOf(particles, sharesOf(belief));
-  const spans = spansOf(particles);
   const known = new Map<number, number>();
   const bitsOf = (question: Question): number => {
-    const bits = known.get(question.split) ?? gainBits(particles, uncertainty, question, spans);
+    const bits = known.get(question.split) ?? gainBits(uncertainty, question);
     known.set(question.split, bits);
     return bits;
   };

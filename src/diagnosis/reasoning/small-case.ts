@@ -43,13 +43,18 @@ export function smallCaseOf(
   const shares = sharesOf(belief);
   const most = shares.reduce((a, b) => Math.max(a, b), 0);
   const left = [...shares.keys()].filter((p) => (shares[p] as number) > most * OUT_OF_QUESTION);
+  // Each cause is a kind at least.
+  if (new Set(left.map((p) => particles.causeOf[p])).size > MOST_KINDS) return null;
   const place = new Map(questions.map((question, i) => [question, i] as const));
   const asked: SmallQuestion[] = [];
+  const splits = new Set<number>();
   const seen = new Set<string>();
   for (const { question, bits, cost } of rankChecks(particles, belief, questions, costOf)) {
     if (bits < REDUNDANT_BITS || asked.length === MOST_QUESTIONS) break;
-    const answers = left.map((p) => question.column[p] as number);
     // Of two that split alike the better value came first.
+    if (splits.has(question.split)) continue;
+    splits.add(question.split);
+    const answers = left.map((p) => question.column[p] as number);
     const split = partitionName(answers);
     if (seen.has(split)) continue;
     seen.add(split);
@@ -101,14 +106,15 @@ export function splitBy(
   { answers }: SmallQuestion,
   kinds: readonly number[],
 ): readonly (readonly number[])[] {
-  const parts = new Map<number, number[]>();
+  const found: number[] = [];
+  const parts: number[][] = [];
   for (const kind of kinds) {
     const answer = answers[kind] as number;
-    const part = parts.get(answer);
-    if (part === undefined) parts.set(answer, [kind]);
-    else part.push(kind);
+    const at = found.indexOf(answer);
+    if (at < 0) parts[found.push(answer) - 1] = [kind];
+    else parts[at]?.push(kind);
   }
-  return [...parts.values()];
+  return parts;
 }
 
 /** Whether it tells two different causes apart. */

@@ -22,8 +22,13 @@ commissioning or operating equipment.
       --to FOLDER        where the files go
       --fresh            trusts nothing that was kept of earlier times
   flamewright diagnose FILE|NAME [--atlas FOLDER] [--json]
-      of a job: the way to its cause by the best checks, with their minutes, what the permitted
-      checks cannot tell from it, how hard it is; leans on the files of flamewright atlas
+      of a job, a drill or a scenario: the way to its cause by the best checks, with their minutes,
+      what the permitted checks cannot tell from it, how hard it is; leans on the files of
+      flamewright atlas
+  flamewright diagnose --all [--atlas FOLDER] [--json]
+      one line for each job
+  flamewright learners [--seeds N] [--atlas FOLDER] [--json]
+      lets simulated learners do every job and says how each kind fares
   flamewright help
 
 Exit code 0: it ran (a lockout is a result, not a failure). 2: bad input or usage.`,
@@ -42,11 +47,10 @@ Exit code 0: it ran (a lockout is a result, not a failure). 2: bad input or usag
   'usage.unknown-scenario':
     '{command}: there is no scenario, job, drill or lesson and no file {found}; expected {expected}.{perhaps}',
   'usage.unknown-plant': '{command}: there is no plant {found}; expected {expected}.{perhaps}',
-  'usage.unknown-job':
-    '{command}: there is no job and no file {found}; expected {expected}.{perhaps}',
-  'usage.not-a-job': '{command}: {found} is no job.',
   'usage.no-atlas':
     '{command}: there is no atlas of the plant {plant} in {folder}; flamewright atlas makes it.',
+  'usage.not-in-atlas':
+    '{command}: the atlas of the plant {plant} does not know the fault {fault}; flamewright atlas makes it anew.',
   'usage.not-a-scenario': '{command}: {found} is no scenario, job, drill or lesson.',
   'usage.not-written': '{command}: {found} could not be written.',
 
@@ -58,7 +62,8 @@ Exit code 0: it ran (a lockout is a result, not a failure). 2: bad input or usag
   'usage.expect.schema': 'at most one folder',
   'usage.expect.plant': 'the name of a plant',
   'usage.expect.folder': 'the name of a folder',
-  'usage.expect.job': 'one job, by name or as a file',
+  'usage.expect.diagnose': 'one scenario, job or drill, by name or as a file, or --all',
+  'usage.expect.seeds': 'a whole number from 1 to {max}',
   'usage.expect.nothing': 'nothing more',
 
   'check.in-order': '{file}: in order ({kind})',
@@ -119,8 +124,36 @@ Exit code 0: it ran (a lockout is a result, not a failure). 2: bad input or usag
   'atlas.written': 'written: {file}, {causes} causes, {keys} readings, {kilobytes} kB packed',
   'atlas.in-order': 'in order: {file}',
 
+  'learners.progress': '{done} of {of} jobs: {id}',
+  'learners.percent': '{percent} %',
+  'learners.learner': 'learner',
+  'learners.jobs': 'jobs',
+  'learners.by-readings': 'by readings',
+  'learners.by-trying': 'by trying parts',
+  'learners.not-found': 'not found',
+  'learners.path': 'path',
+  'learners.minutes': 'minutes',
+  'learners.redundant': 'redundant checks',
+  'learners.premature': 'premature works',
+  'learners.outcome': 'outcome',
+
   'diagnose.heading': '{id}: difficulty {difficulty} of 5, {minutes} minutes by the best way',
   'diagnose.at-once': 'The panel alone tells it.',
+  'diagnose.comes-and-goes':
+    'A fault of it comes and goes: the way is that while it stands, without waiting for it.',
+  'diagnose.round': 'Cause {number} of {of}: {cause}',
+  'diagnose.shows-nothing':
+    'A start does not show {cause}: nothing wrong and {count} causes in all read the same. Only its record, or hours of running, can tell it.',
+  'diagnose.path-after-repair': 'After that is mended and a start was watched, the best way on:',
+  'diagnose.reading': 'reads',
+  'diagnose.not-told-many': 'The permitted checks do not tell it from {count} other causes.',
+  'diagnose.all.difficulty': 'difficulty {difficulty}',
+  'diagnose.all.checks': '{count} checks',
+  'diagnose.all.found': 'found',
+  'diagnose.all.not-found': 'not found',
+  'diagnose.all.rest': '{count} not told apart',
+  'diagnose.all.agreement':
+    'Order by difficulty against order by level of the writers (rank correlation): {agreement}',
   'diagnose.path': 'From what the panel tells, the best way:',
   'diagnose.minutes': '{minutes} min',
   'diagnose.bits': '{bits} bit',
