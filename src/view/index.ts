@@ -1,7 +1,7 @@
 export type { Channel } from './channels.ts';
 export { createStartChart } from './chart/index.ts';
 export { type Lane, lanesOf } from './chart/lanes.ts';
-export type { StartChart, StartChartOptions } from './chart/types.ts';
+export type { ChartScale, StartChart, StartChartOptions } from './chart/types.ts';
 export type { CloseUpDrawing, CloseUpOptions } from './close-up/types.ts';
 export type { HeldLeads, Lead, LeadPlaces } from './ladder/leads.ts';
 export type { LadderPlace } from './ladder/places.ts';

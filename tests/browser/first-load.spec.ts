@@ -26,3 +26,17 @@ test('the built entry and all it imports at once stay within 350 kB packed', () 
   expect(load.scripts.length).toBeGreaterThan(0);
   expect(load.gzipBytes).toBeLessThanOrEqual(LIMIT_BYTES);
 });
+
+test('a start that is watched loads the engine and nothing that reasons', async ({ page }) => {
+  const scripts: Promise<string>[] = [];
+  page.context().on('response', (response) => {
+    if (/\.js(\?|$)/.test(response.url())) scripts.push(response.text());
+  });
+  await page.goto('/#/practise/watch/healthy-start');
+  await page.locator('canvas').first().waitFor();
+  await page.waitForLoadState('networkidle');
+  const texts = await Promise.all(scripts);
+  // An act of the engine's tables, and the words with which an unreadable atlas is turned away.
+  expect(texts.filter((text) => text.includes('reset-limits')).length).toBeGreaterThan(0);
+  expect(texts.filter((text) => text.includes('not an atlas of this version'))).toHaveLength(0);
+});

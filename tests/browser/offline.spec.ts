@@ -27,6 +27,8 @@ test('after one load the page is complete without a network: a start runs to mod
     .toBe('modulation');
   await page.getByRole('tab', { name: 'Ladder' }).click();
   await expect(page.locator('.ladder svg').first()).toBeVisible();
+  const atlas = await page.evaluate(async () => (await fetch('./atlas/dairy.atlas')).status);
+  expect(atlas).toBe(200);
 });
 
 test('a newer version waits until it is asked for, and what is saved on the device stays', async ({

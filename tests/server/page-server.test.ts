@@ -20,6 +20,8 @@ beforeAll(async () => {
   writeFileSync(join(root, 'built/main-1a2b.js'), SCRIPT);
   writeFileSync(join(root, 'built/main-1a2b.js.gz'), gzipSync(SCRIPT));
   writeFileSync(join(root, 'sounds/fan.wav'), 'RIFF');
+  mkdirSync(join(root, 'atlas'));
+  writeFileSync(join(root, 'atlas/dairy.atlas'), gzipSync('{}'));
   writeFileSync(join(root, '.vite/manifest.json'), '{}');
   writeFileSync(join(root, '.sources'), 'hash');
   server = await createPageServer({ root });
@@ -60,6 +62,14 @@ describe('the page server', () => {
       headers: { 'if-none-match': String(sound.headers.etag) },
     });
     expect(again.statusCode).toBe(304);
+  });
+
+  it('sends a file that is packed itself as it lies, so that no browser unpacks it on the way', async () => {
+    const headers = { 'accept-encoding': 'gzip, deflate' };
+    const atlas = await server.inject({ url: '/atlas/dairy.atlas', headers });
+    expect(atlas.statusCode).toBe(200);
+    expect(atlas.headers['content-encoding']).toBeUndefined();
+    expect(gunzipSync(atlas.rawPayload).toString()).toBe('{}');
   });
 
   it('sends the packed file to a browser that takes it and the plain one to any other', async () => {

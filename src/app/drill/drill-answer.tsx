@@ -6,7 +6,9 @@ import { ExerciseFront } from '../job/exercise-front.tsx';
 import { OptionList } from '../job/option-list.tsx';
 import { Truth } from '../job/truth.tsx';
 import { useVerdict } from '../job/use-verdict.ts';
+import { DrillCounted } from '../learner/counted-note.tsx';
 import type { Drill } from '../library/exercises.ts';
+import type { Verdict } from '../session/work-protocol.ts';
 
 /** Whether it was right, why, and how one sees it. */
 export function DrillAnswer({ drill }: { readonly drill: Drill }) {
@@ -47,6 +49,7 @@ export function DrillAnswer({ drill }: { readonly drill: Drill }) {
           <p>{drill.debrief}</p>
         </section>
       </div>
+      <DrillCounted drill={drill} isRight={rightly(drill, answered, told)} />
       <p className="buttons debrief-acts">
         <a className="button primary" href="#/practise">
           {say('job.to-practise')}
@@ -55,4 +58,10 @@ export function DrillAnswer({ drill }: { readonly drill: Drill }) {
       </p>
     </ExerciseFront>
   );
+}
+
+/** Null while it is being made out. */
+function rightly(drill: Drill, answered: number | null, told: Verdict | null): boolean | null {
+  if (drill.options !== undefined) return answered === drill.right;
+  return told === null ? null : told.claims.some(({ right }) => right);
 }

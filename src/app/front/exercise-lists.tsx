@@ -13,7 +13,9 @@ interface Props {
 export function ExerciseLists({ exercises, saved }: Props) {
   const { lessons, jobs, drills } = exercises;
   const stateOf = (kind: ExercisePage, id: string) => {
-    const entry = saved.find((each) => each.kind === kind && each.id === id);
+    const entry = saved.find(
+      (each) => each.kind === kind && each.id === id && each.branchOf === null,
+    );
     return entry === undefined ? 'fresh' : entry.closed ? 'closed' : 'open';
   };
   return (

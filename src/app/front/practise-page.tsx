@@ -1,5 +1,6 @@
 import '../styles/job/practise.css';
 import { say } from '../../i18n/index.ts';
+import { NextLine } from '../learner/next-line.tsx';
 import { exercisesOf } from '../library/exercises.ts';
 import { countBlind } from '../library/starts.ts';
 import { PageHeading } from '../shell/page-heading.tsx';
@@ -30,6 +31,7 @@ export function PractisePage() {
           {plant === undefined ? null : <p className="choices-lead">{plant.description}</p>}
         </div>
       </div>
+      <NextLine />
       <WorkInHand saved={saved} />
       {plant === undefined ? null : (
         <>

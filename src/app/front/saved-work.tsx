@@ -3,6 +3,7 @@ import { say, sayWord } from '../../i18n/index.ts';
 import { exerciseTitle } from '../library/exercises.ts';
 import { EXERCISE_PAGES, type ExercisePage, hrefOf } from '../shell/route.ts';
 import type { KeptAside, WorkEntry } from '../work/work-types.ts';
+import { shortClock } from '../working/clock-text.ts';
 import { EraseButton } from './erase-button.tsx';
 import type { SavedWorkOfDevice } from './use-saved-work.ts';
 
@@ -17,11 +18,7 @@ export function WorkInHand({ saved }: { readonly saved: SavedWorkOfDevice }) {
       </h2>
       <ul className="saved-list">
         {inHand.map((entry) => (
-          <Entry
-            key={`${entry.kind} ${entry.id}`}
-            entry={entry}
-            onErase={() => saved.erase(entry)}
-          />
+          <Entry key={keyOf(entry)} entry={entry} onErase={() => saved.erase(entry)} />
         ))}
       </ul>
     </section>
@@ -41,7 +38,7 @@ export function SavedWork({ saved }: { readonly saved: SavedWorkOfDevice }) {
         {shown
           .filter(({ closed }) => closed)
           .map((entry) => (
-            <Entry key={`${entry.kind} ${entry.id}`} entry={entry} onErase={() => erase(entry)} />
+            <Entry key={keyOf(entry)} entry={entry} onErase={() => erase(entry)} />
           ))}
         {list.aside.map((each) => (
           <Aside key={each.key} aside={each} onErase={() => erase({ key: each.key })} />
@@ -75,6 +72,9 @@ function Entry({ entry, onErase }: { readonly entry: Exercise; readonly onErase:
       <span>
         <strong>{title ?? say('practise.gone', { id: entry.id })}</strong>
         <span className="quiet">
+          {entry.branchOf === null
+            ? ''
+            : `${say('practise.branch', { time: shortClock(entry.branchOf.t) })} `}
           {say('practise.saved-at', {
             kind: sayWord('job.kind', entry.kind),
             when: new Date(entry.savedISO).toLocaleString(),
@@ -85,7 +85,11 @@ function Entry({ entry, onErase }: { readonly entry: Exercise; readonly onErase:
         {title === null ? null : (
           <a
             className="button primary"
-            href={hrefOf({ page: entry.kind, id: entry.id })}
+            href={hrefOf(
+              entry.branch === undefined
+                ? { page: entry.kind, id: entry.id }
+                : { page: 'branch', id: entry.id, branch: entry.branch },
+            )}
             aria-label={`${wayOn(entry)}: ${title}`}
           >
             {wayOn(entry)}
@@ -101,7 +105,12 @@ function Entry({ entry, onErase }: { readonly entry: Exercise; readonly onErase:
   );
 }
 
-function wayOn({ closed }: Exercise): string {
+function keyOf({ kind, id, branch = 0 }: WorkEntry): string {
+  return `${kind} ${id} ${branch}`;
+}
+
+function wayOn({ closed, branchOf }: Exercise): string {
+  if (closed && branchOf !== null) return say('practise.compare');
   return say(closed ? 'practise.read-again' : 'practise.go-on-one');
 }
 

@@ -1,5 +1,7 @@
 import type { Claim } from '../../../machines/job/index.ts';
+import type { JudgedClaim } from '../../diagnosis/index.ts';
 import { say } from '../../i18n/index.ts';
+import { ClaimSupport } from '../debrief/claim-support.tsx';
 import { NO_FAULT } from '../session/judge-claims.ts';
 import type { Verdict } from '../session/work-protocol.ts';
 import { claimWords, missedWords } from './claim-words.ts';
@@ -8,14 +10,16 @@ import { claimedPart } from './claims.tsx';
 interface Props {
   readonly claims: readonly Pick<Claim, 'mechanism' | 'why'>[];
   readonly verdict: Pick<Verdict, 'claims' | 'missed' | 'truth'>;
+  /** How far the readings stood behind each; empty where that is not known. */
+  readonly judged?: readonly JudgedClaim[];
 }
 
 /** Each cause that was named: right or wrong, with readings or by luck; and what nobody named. */
-export function ClaimVerdicts({ claims, verdict }: Props) {
-  const { claims: judged, missed, truth } = verdict;
+export function ClaimVerdicts({ claims, verdict, judged = [] }: Props) {
+  const { claims: verdicts, missed, truth } = verdict;
   return (
     <ul className="claims judged">
-      {judged.map((claim, place) => (
+      {verdicts.map((claim, place) => (
         <li key={claim.part} data-right={claim.right} data-supported={claim.supported}>
           <p>
             <Mark right={claim.right} />{' '}
@@ -27,9 +31,15 @@ export function ClaimVerdicts({ claims, verdict }: Props) {
           {claimWords(claim, claims[place]?.why.length ?? 0, truth.faults).map((said) => (
             <p key={said}>{said}</p>
           ))}
+          {judged
+            .filter(({ part }) => part === claim.part)
+            .slice(-1)
+            .map((each) => (
+              <ClaimSupport key={each.t} claim={each} />
+            ))}
         </li>
       ))}
-      {judged.length === 0 ? <li>{say('debrief.you.nothing')}</li> : null}
+      {verdicts.length === 0 ? <li>{say('debrief.you.nothing')}</li> : null}
       {missed.map((part) => (
         <li key={part} data-right="false">
           <p>

@@ -12,13 +12,15 @@ import { WorkProvider } from './work-context.tsx';
 interface Props {
   readonly kind: DeskKind;
   readonly id: string;
+  /** Which branch of the work; the work itself where it is left out. */
+  readonly branch?: number;
   readonly plan: DeskPlan;
   readonly children: ReactNode;
 }
 
 /** An exercise taken up where it was left: its saved work, its run, its desk. */
 export function ExerciseShell(props: Props) {
-  const work = useWork(props.kind, props.id);
+  const work = useWork(props.kind, props.id, props.branch);
   return (
     <WorkProvider value={work}>
       <Opened {...props} work={work} />

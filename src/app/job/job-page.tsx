@@ -1,17 +1,16 @@
 import '../styles/working/index.css';
 import '../styles/job/index.css';
-import { useMemo, useState } from 'react';
+import { useMemo } from 'react';
+import { Debriefing } from '../debrief/debriefing.tsx';
 import { type Job, jobOf } from '../library/exercises.ts';
 import type { Store } from '../session/store.ts';
 import { useStore } from '../session/store.ts';
 import type { Surroundings } from '../settings/theme.ts';
 import { useSession, useSessionPart } from '../working/session-context.tsx';
 import { CardPage } from './card-page.tsx';
-import { DebriefPage } from './debrief-page.tsx';
 import { useExercise } from './exercise-context.tsx';
 import { ExerciseShell } from './exercise-shell.tsx';
 import { JobWorking } from './job-working.tsx';
-import { Replay } from './replay.tsx';
 import { UnknownExercise } from './unknown-exercise.tsx';
 import { WorkFrame } from './work-frame.tsx';
 
@@ -37,7 +36,6 @@ function ByPhase({ job, look }: { readonly job: Job; readonly look: Surroundings
   const { desk } = useExercise();
   const session = useSession();
   const open = useSessionPart((state) => state.phase === 'open');
-  const [replaying, setReplaying] = useState(false);
   if (desk.phase === 'card') return <CardPage job={job} ready={open} />;
   if (desk.phase !== 'debrief') {
     return (
@@ -46,20 +44,5 @@ function ByPhase({ job, look }: { readonly job: Job; readonly look: Surroundings
       </WorkFrame>
     );
   }
-  if (replaying) {
-    return (
-      <WorkFrame session={session} kind="replay" still={true}>
-        <Replay look={look} onBack={() => setReplaying(false)} />
-      </WorkFrame>
-    );
-  }
-  return (
-    <DebriefPage
-      job={job}
-      onReplay={(tS) => {
-        if (tS !== null) session.scrub(tS);
-        setReplaying(true);
-      }}
-    />
-  );
+  return <Debriefing job={job} look={look} />;
 }

@@ -1,4 +1,6 @@
 import { useState } from 'react';
+import { GuidanceProvider } from '../guidance/guidance-context.tsx';
+import { GuidancePanel } from '../guidance/guidance-panel.tsx';
 import type { Job } from '../library/exercises.ts';
 import type { Surroundings } from '../settings/theme.ts';
 import { AtThePlant } from './at-the-plant.tsx';
@@ -18,20 +20,25 @@ export function JobWorking({ job, look }: Props) {
   const { desk } = useExercise();
   const [tab, setTab] = useState<WorkTab>(() => FIRST_TAB[desk.phase] ?? 'tools');
   return (
-    <AtThePlant
-      look={look}
-      onTab={setTab}
-      head={
-        <>
-          <PhaseStrip />
-          <PanelShows />
-          <MinutesUsed budget={job.budgetMinutes} />
-        </>
-      }
-      bench={(looking, place) => (
-        <WorkBench job={job} tab={tab} onTab={setTab} looking={looking} place={place} />
-      )}
-    />
+    <GuidanceProvider>
+      <AtThePlant
+        look={look}
+        onTab={setTab}
+        head={
+          <>
+            <PhaseStrip />
+            <PanelShows />
+            <MinutesUsed budget={job.budgetMinutes} />
+          </>
+        }
+        bench={(looking, place) => (
+          <>
+            <GuidancePanel />
+            <WorkBench job={job} tab={tab} onTab={setTab} looking={looking} place={place} />
+          </>
+        )}
+      />
+    </GuidanceProvider>
   );
 }
 

@@ -1,4 +1,4 @@
-import { useState } from 'react';
+import { type ReactNode, useState } from 'react';
 import { say } from '../../i18n/index.ts';
 import type { Surroundings } from '../settings/theme.ts';
 import { ChartPane } from '../working/chart-pane.tsx';
@@ -8,11 +8,13 @@ import { TrendsDrawer } from '../working/trends-drawer.tsx';
 
 interface Props {
   readonly look: Surroundings;
+  /** What the run is looked at for. */
+  readonly head?: ReactNode;
   readonly onBack: () => void;
 }
 
 /** The run once more, with everything shown: the record is looked at, nothing is done. */
-export function Replay({ look, onBack }: Props) {
+export function Replay({ look, head = null, onBack }: Props) {
   const [trends, setTrends] = useState(false);
   return (
     <>
@@ -22,6 +24,7 @@ export function Replay({ look, onBack }: Props) {
       </main>
       <aside className="side" aria-label={say('debrief.replay')}>
         <div className="side-head">
+          {head}
           <p className="quiet">{say('debrief.replay-lead')}</p>
           <button type="button" className="button primary" onClick={onBack}>
             {say('debrief.report')}

@@ -1,5 +1,6 @@
 import { type FormEvent, useRef, useState } from 'react';
 import { say, sayWord } from '../../i18n/index.ts';
+import { SuspectReadings } from '../guidance/suspect-readings.tsx';
 import { useFacts } from '../working/session-context.tsx';
 import { ChoiceList } from './choice-list.tsx';
 import { useExercise } from './exercise-context.tsx';
@@ -70,6 +71,7 @@ export function Suspects() {
             >
               ×
             </button>
+            <SuspectReadings part={part} />
           </li>
         ))}
       </ol>

@@ -1,10 +1,23 @@
 import { useEffect, useState } from 'react';
 import { createSession } from '../session/session.ts';
-import type { Session } from '../session/session-types.ts';
+import type { ReasonerWays } from '../session/session-reason.ts';
+import type { Session, SessionOpening } from '../session/session-types.ts';
 import { useStorePart } from '../session/store.ts';
 import type { Work } from '../work/work-types.ts';
 import { measureFrame, startMeasuringIfAsked } from '../working/frame-cost.ts';
 import { markRun } from '../working/marks.ts';
+
+const startWorker = (): Worker =>
+  new Worker(new URL('../session/worker.ts', import.meta.url), { type: 'module' });
+const reasonerOfPage = (): ReasonerWays => ({
+  startWorker,
+  atlases: new URL('atlas/', document.baseURI).href,
+});
+
+/** A run in a worker of its own, that can also be asked how its cause was gone about. */
+export function openWorkSession(opening: SessionOpening): Session {
+  return createSession(startWorker(), opening, reasonerOfPage());
+}
 
 /** The run of a piece of work, in a worker of its own, saved for as long as the page stands. */
 export function useWorkSession(work: Work): Session | null {
@@ -13,11 +26,8 @@ export function useWorkSession(work: Work): Session | null {
   // biome-ignore lint/correctness/useExhaustiveDependencies: each attempt is another run
   useEffect(() => {
     startMeasuringIfAsked();
-    const worker = new Worker(new URL('../session/worker.ts', import.meta.url), {
-      type: 'module',
-    });
     // Nothing at the plant moves before the learner is there, nor after a break before one says so.
-    const opened = createSession(worker, { ...work.opening(), play: false });
+    const opened = openWorkSession({ ...work.opening(), play: false });
     const detach = work.attach(opened);
     const unmark = markRun(opened);
     let request = requestAnimationFrame(function frame(nowMs) {

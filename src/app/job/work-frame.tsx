@@ -13,11 +13,13 @@ interface Props {
   readonly kind: 'job' | 'drill' | 'lesson' | 'replay';
   /** Only looked at: time is not run on. */
   readonly still?: boolean;
+  /** What has to be said all the time. */
+  readonly note?: ReactNode;
   readonly children: ReactNode;
 }
 
 /** The working page around an exercise: header, what went wrong, help. */
-export function WorkFrame({ session, kind, still = false, children }: Props) {
+export function WorkFrame({ session, kind, still = false, note = null, children }: Props) {
   const [help, setHelp] = useState(false);
   const ways = useMemo(() => ({ onHelp: () => setHelp(true), onFaults: () => undefined }), []);
   useShortcuts(session, ways);
@@ -25,7 +27,10 @@ export function WorkFrame({ session, kind, still = false, children }: Props) {
     <div className="working at-work" data-kind={kind} data-projector={false} data-bench="open">
       <WorkingHeader projector={false} blind={false} still={still} onHelp={ways.onHelp} />
       <Announcer />
-      <Notices />
+      <div className="frame-notes">
+        {note}
+        <Notices />
+      </div>
       <WhenOpen>{children}</WhenOpen>
       {help ? <HelpDialog onClose={() => setHelp(false)} /> : null}
     </div>

@@ -2,6 +2,7 @@ import { say, sayWord } from '../../i18n/index.ts';
 import { AgainButton } from '../job/again-button.tsx';
 import { useExercise } from '../job/exercise-context.tsx';
 import { ExerciseFront } from '../job/exercise-front.tsx';
+import { LessonCounted } from '../learner/counted-note.tsx';
 import type { Lesson } from '../library/exercises.ts';
 
 /** What to take away, and how the questions went. */
@@ -33,6 +34,7 @@ export function LessonEnd({ lesson }: { readonly lesson: Lesson }) {
           </li>
         ))}
       </ul>
+      <LessonCounted lesson={lesson} />
       <p className="buttons debrief-acts">
         <a className="button primary" href="#/practise">
           {say('lesson.to-jobs')}

@@ -45,6 +45,7 @@ export function createSavedRun() {
       pending = [...pending, { action, message }];
       tell();
     },
+    now: savedNow,
     listen(listener: Listener): () => void {
       listeners.add(listener);
       const saved = savedNow();

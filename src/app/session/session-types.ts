@@ -10,6 +10,7 @@ import type {
 } from '../../engine/index.ts';
 import type { FrameHistory } from './frame-history.ts';
 import type { Facts, Failure, HistoryEvent, Speed, Status } from './protocol.ts';
+import type { Reasoned } from './reasoning-protocol.ts';
 import type { Store } from './store.ts';
 import type { Opening, ToWorker } from './to-worker.ts';
 import type { BenchState, Meter, Verdict } from './work-protocol.ts';
@@ -99,6 +100,11 @@ export interface Session {
   proof(desk: readonly DeskEntry[]): Promise<Proof>;
   /** Only at the debrief: says what was wrong. */
   judge(desk: readonly DeskEntry[]): Promise<Verdict>;
+  /**
+   * How the cause was gone about so far. Asked again before it is answered, all are answered by the
+   * latest; `upTo` says what an answer was made of.
+   */
+  reason(desk: readonly DeskEntry[]): Promise<Reasoned>;
   /** While it is on, a run that plays stops on entering each step. */
   stopAt(what: 'each step' | null): void;
   /** Back to just before the last fault put in by hand; paused. */
@@ -118,8 +124,8 @@ export interface Session {
   close(): void;
 }
 
-export interface WorkerLike {
-  postMessage(message: ToWorker): void;
+export interface WorkerLike<Message = ToWorker> {
+  postMessage(message: Message): void;
   terminate(): void;
   onmessage: ((event: MessageEvent) => void) | null;
   onerror: ((event: ErrorEvent) => void) | null;

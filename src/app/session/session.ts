@@ -22,6 +22,7 @@ import {
 } from './protocol.ts';
 import { createSavedRun } from './saved-run.ts';
 import { createPlantSide } from './session-plant.ts';
+import { createReasonSide, type ReasonerWays } from './session-reason.ts';
 import type {
   MomentListener,
   Session,
@@ -36,8 +37,15 @@ import type { ToWorker } from './to-worker.ts';
 /** Less than a frame apart is the same moment. */
 const SAME_S = 0.05;
 
-/** @param what a scenario to watch, by its name, or how an exercise is to be opened */
-export function createSession(worker: WorkerLike, what: string | SessionOpening): Session {
+/**
+ * @param what a scenario to watch, by its name, or how an exercise is to be opened
+ * @param reasoner where reasoning is asked for; without it there is none
+ */
+export function createSession(
+  worker: WorkerLike,
+  what: string | SessionOpening,
+  reasoner: ReasonerWays | null = null,
+): Session {
   const { play: playsAtOnce = true, ...opening } =
     typeof what === 'string' ? ({ kind: 'watch', id: what } as SessionOpening) : what;
   const store = createStore<SessionState>({
@@ -69,6 +77,7 @@ export function createSession(worker: WorkerLike, what: string | SessionOpening)
   const publisher = createMomentPublisher(store);
   const saved = createSavedRun();
   const plant = createPlantSide({ send, perform, facts: () => store.read().facts });
+  const reasoning = createReasonSide(reasoner, opening, saved.now);
 
   function send(message: ToWorker): void {
     sent += 1;
@@ -242,6 +251,7 @@ export function createSession(worker: WorkerLike, what: string | SessionOpening)
     act: perform,
     perform,
     ...plant.acts,
+    reason: reasoning.reason,
     headS: () => lastStatus?.headS ?? store.read().facts?.arriveS ?? 0,
     stopAt: (what) => send({ type: 'stop at', what }),
     putBack() {
@@ -280,6 +290,7 @@ export function createSession(worker: WorkerLike, what: string | SessionOpening)
       worker.terminate();
       listeners.clear();
       plant.close();
+      reasoning.close();
     },
   };
 }

@@ -1,7 +1,12 @@
-/** The worker: a run host, a clock for it, and the shipped library to open scenarios from. */
+/**
+ * The worker: a run host, a clock for it, and the shipped library to open scenarios from. Asked to
+ * reason it does only that, in a second one of its kind, so that the engine is loaded from one file.
+ */
 import library from 'virtual:library';
 import { createRun } from '../../engine/index.ts';
 import { benchPort } from './bench-port.ts';
+import { caseOfExercise } from './exercise-case.ts';
+import type { ReasonHost } from './reason-host.ts';
 import { createRunHost } from './run-host.ts';
 import { openStage } from './stage.ts';
 
@@ -16,6 +21,23 @@ const host = createRunHost({
   bench: benchPort,
 });
 
+let reasoning: Promise<ReasonHost> | null = null;
+
+/** What reasons comes when it is asked for: a plant that is only run never loads it. */
+async function startReasoning(): Promise<ReasonHost> {
+  const [{ createReasonHost }, { loadAtlas }, { createReasoner }] = await Promise.all([
+    import('./reason-host.ts'),
+    import('./load-atlas.ts'),
+    import('./reason-port.ts'),
+  ]);
+  return createReasonHost({
+    post: (message) => self.postMessage(message),
+    openCase: (kind, id) => caseOfExercise(library, kind, id),
+    loadAtlas,
+    createReasoner,
+  });
+}
+
 let timer: ReturnType<typeof setTimeout> | null = null;
 
 function tick(): void {
@@ -23,6 +45,15 @@ function tick(): void {
 }
 
 self.onmessage = (event: MessageEvent) => {
+  if (isToReason(event.data)) {
+    reasoning ??= startReasoning();
+    void reasoning.then((reasons) => reasons.receive(event.data));
+    return;
+  }
   host.receive(event.data);
   if (timer === null) timer = setTimeout(tick, 0);
 };
+
+function isToReason(message: unknown): boolean {
+  return (message as { readonly type?: unknown } | null)?.type === 'reason';
+}

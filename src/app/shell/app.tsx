@@ -10,11 +10,27 @@ import { useRoute } from './use-route.ts';
 
 /** What needs the plants, and what needs the drawing, is fetched when it is wanted, with its words. */
 const RUN_WORDS = ['app', 'sequence', 'view'] as const;
-const WORK_WORDS = [...RUN_WORDS, 'bench', 'close-up', 'conduct', 'job', 'ladder'] as const;
+const WORK_WORDS = [
+  ...RUN_WORDS,
+  'bench',
+  'close-up',
+  'conduct',
+  'debrief',
+  'debrief-branch',
+  'debrief-way',
+  'guidance',
+  'job',
+  'ladder',
+  'learner',
+] as const;
 
 const PractisePage = lazyPage(
-  ['job'],
+  ['job', 'learner'],
   async () => (await import('../front/practise-page.tsx')).PractisePage,
+);
+const LearnerPage = lazyPage(
+  ['job', 'learner'],
+  async () => (await import('../learner/learner-page.tsx')).LearnerPage,
 );
 const TeachPage = lazyPage([], async () => (await import('../front/teach-page.tsx')).TeachPage);
 const BlindPage = lazyPage(
@@ -26,6 +42,10 @@ const WorkingPage = lazyPage(
   async () => (await import('../working/working-page.tsx')).WorkingPage,
 );
 const JobPage = lazyPage(WORK_WORDS, async () => (await import('../job/job-page.tsx')).JobPage);
+const BranchPage = lazyPage(
+  WORK_WORDS,
+  async () => (await import('../debrief/branch-page.tsx')).BranchPage,
+);
 const DrillPage = lazyPage(
   WORK_WORDS,
   async () => (await import('../drill/drill-page.tsx')).DrillPage,
@@ -63,10 +83,21 @@ function pageOf(route: Route, surroundings: Store<Surroundings>) {
       return <FrontPage />;
     case 'practise':
       return <PractisePage />;
+    case 'learner':
+      return <LearnerPage />;
     case 'teach':
       return <TeachPage />;
     case 'job':
       return <JobPage key={route.id} id={route.id} surroundings={surroundings} />;
+    case 'branch':
+      return (
+        <BranchPage
+          key={`${route.id} ${route.branch}`}
+          id={route.id}
+          branch={route.branch}
+          surroundings={surroundings}
+        />
+      );
     case 'drill':
       return <DrillPage key={route.id} id={route.id} surroundings={surroundings} />;
     case 'lesson':
@@ -98,11 +129,14 @@ function titleOf(route: Route): string {
   switch (route.page) {
     case 'practise':
       return say('app.practise.title');
+    case 'learner':
+      return say('app.title.learner');
     case 'teach':
       return say('app.teach.title');
     case 'quiz':
       return say('app.quiz.title');
     case 'job':
+    case 'branch':
       return say('app.title.job');
     case 'drill':
       return say('app.title.drill');

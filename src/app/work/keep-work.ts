@@ -1,10 +1,11 @@
 /**
- * Saved work on a shelf: one record by exercise, and aside of them what can no longer be opened
- * or was begun anew. Nothing is thrown away but by `eraseWork`.
+ * Saved work on a shelf: one record by exercise, with the branches made of it, and aside of them
+ * what can no longer be opened or was begun anew. Nothing is thrown away but by `eraseWork`.
  */
 import { WORK_KINDS } from '../session/work-protocol.ts';
 import { isFull, type Shelf } from './shelf.ts';
 import {
+  nameOfWork,
   readWork,
   readWorkData,
   type WorkIssue,
@@ -15,11 +16,16 @@ import {
 import type { KeptAside, WorkEntry, WorkList } from './work-types.ts';
 
 const PREFIX = 'flamewright.work.';
+/** Not under the other: an older page takes what it finds there for work of its own kind. */
+const BRANCH_PREFIX = 'flamewright.work-branch.';
 const ASIDE_PREFIX = 'flamewright.work-aside.';
+const ALL_PREFIXES = [PREFIX, BRANCH_PREFIX, ASIDE_PREFIX];
 const FILE_WORD = 'flamewright work';
 
-export function keyOfWork({ kind, id }: WorkName): string {
-  return `${PREFIX}${kind}.${id}`;
+export function keyOfWork({ kind, id, branch }: WorkName): string {
+  return branch === undefined
+    ? `${PREFIX}${kind}.${id}`
+    : `${BRANCH_PREFIX}${kind}.${branch}.${id}`;
 }
 
 export type Kept =
@@ -32,7 +38,7 @@ export function readKept(shelf: Shelf, name: WorkName, nowISO: string): Kept {
   if (text === null) return { record: null, issue: null };
   const read = readWork(text);
   if (read.ok && isOf(read.record, name)) return { record: read.record, issue: null };
-  const { trouble, detail } = read.ok ? { trouble: 'broken' as const, detail: 'kind, id' } : read;
+  const { trouble, detail } = read.ok ? { trouble: 'broken' as const, detail: 'name' } : read;
   const issue: WorkIssue = { trouble, name, detail };
   if (trouble === 'broken') putAside(shelf, name, trouble, detail, nowISO);
   return { record: null, issue };
@@ -40,8 +46,8 @@ export function readKept(shelf: Shelf, name: WorkName, nowISO: string): Kept {
 
 /** @returns why it could not be kept; null when it is */
 export function writeKept(shelf: Shelf, record: WorkRecord): WorkIssue | null {
-  const { kind, id } = record;
-  return trySet(shelf, keyOfWork(record), JSON.stringify(record), { kind, id });
+  const name = nameOfWork(record);
+  return trySet(shelf, keyOfWork(name), JSON.stringify(record), name);
 }
 
 /** Moves what is kept of an exercise aside, whatever it is. Where there is no room for that, it stays. */
@@ -66,7 +72,7 @@ export function putAside(
 export function listKept(shelf: Shelf, nowISO: string): WorkList {
   const issues: WorkIssue[] = [];
   const entries: WorkEntry[] = [];
-  for (const key of shelf.keys().filter((one) => one.startsWith(PREFIX))) {
+  for (const key of shelf.keys()) {
     const name = nameIn(key);
     if (name === null) continue;
     const { record, issue } = readKept(shelf, name, nowISO);
@@ -111,27 +117,39 @@ export function importKept(shelf: Shelf, text: string, nowISO: string): Imported
       issues.push({ trouble: read.trouble, name: nameOfData(data), detail: read.detail });
       continue;
     }
-    const { kind, id } = read.record;
-    const same = shelf.get(keyOfWork(read.record)) === JSON.stringify(read.record);
+    const name = nameOfWork(read.record);
+    const same = shelf.get(keyOfWork(name)) === JSON.stringify(read.record);
     const issue = same
       ? null
-      : (putAside(shelf, { kind, id }, 'replaced by import', '', nowISO) ??
-        writeKept(shelf, read.record));
-    if (issue === null) taken.push({ kind, id });
+      : (putAside(shelf, name, 'replaced by import', '', nowISO) ?? writeKept(shelf, read.record));
+    if (issue === null) taken.push(name);
     else issues.push(issue);
   }
   return { taken, issues };
 }
 
-/** Throws away what is kept of one exercise, one thing that stands aside, or everything. */
+/**
+ * Throws away what is kept of one exercise with the branches made of it, one branch, one thing
+ * that stands aside, or everything.
+ */
 export function eraseKept(shelf: Shelf, what: WorkName | { readonly key: string } | 'all'): void {
   if (what === 'all') {
     for (const key of shelf.keys()) {
-      if (key.startsWith(PREFIX) || key.startsWith(ASIDE_PREFIX)) shelf.remove(key);
+      if (ALL_PREFIXES.some((prefix) => key.startsWith(prefix))) shelf.remove(key);
     }
   } else if ('key' in what) {
     if (what.key.startsWith(ASIDE_PREFIX)) shelf.remove(what.key);
-  } else shelf.remove(keyOfWork(what));
+  } else {
+    shelf.remove(keyOfWork(what));
+    if (what.branch === undefined) for (const key of branchKeys(shelf, what)) shelf.remove(key);
+  }
+}
+
+function branchKeys(shelf: Shelf, { kind, id }: WorkName): string[] {
+  return shelf.keys().filter((key) => {
+    const name = key.startsWith(BRANCH_PREFIX) ? nameIn(key) : null;
+    return name?.kind === kind && name.id === id;
+  });
 }
 
 function trySet(shelf: Shelf, key: string, text: string, name: WorkName): WorkIssue | null {
@@ -169,15 +187,21 @@ function freeAsideKey(shelf: Shelf): string {
   return `${ASIDE_PREFIX}${Math.max(0, ...taken.filter(Number.isInteger)) + 1}`;
 }
 
-function entryOf({ kind, id, startedISO, savedISO, headS, desk }: WorkRecord): WorkEntry {
+function entryOf(record: WorkRecord): WorkEntry {
+  const { startedISO, savedISO, headS, desk, branchOf = null } = record;
   const closed = desk.some(({ type }) => type === 'close');
-  return { kind, id, startedISO, savedISO, headS, closed };
+  return { ...nameOfWork(record), startedISO, savedISO, headS, closed, branchOf };
 }
 
 function nameIn(key: string): WorkName | null {
-  const [kindWord, ...id] = key.slice(PREFIX.length).split('.');
+  const isBranch = key.startsWith(BRANCH_PREFIX);
+  if (!isBranch && !key.startsWith(PREFIX)) return null;
+  const [kindWord, ...rest] = key.slice((isBranch ? BRANCH_PREFIX : PREFIX).length).split('.');
   const kind = WORK_KINDS.find((one) => one === kindWord);
-  return kind === undefined ? null : { kind, id: id.join('.') };
+  if (kind === undefined) return null;
+  if (!isBranch) return { kind, id: rest.join('.') };
+  const branch = Number(rest[0]);
+  return Number.isInteger(branch) ? { kind, id: rest.slice(1).join('.'), branch } : null;
 }
 
 function nameOfData(data: unknown): WorkName | null {
@@ -186,8 +210,8 @@ function nameOfData(data: unknown): WorkName | null {
   return known !== undefined && typeof id === 'string' ? { kind: known, id } : null;
 }
 
-function isOf(record: WorkRecord, { kind, id }: WorkName): boolean {
-  return record.kind === kind && record.id === id;
+function isOf(record: WorkRecord, name: WorkName): boolean {
+  return keyOfWork(nameOfWork(record)) === keyOfWork(name);
 }
 
 function worksIn(text: string): readonly unknown[] | null {

@@ -4,7 +4,7 @@ import { keyOf } from '../session/meter-key.ts';
 import type { Failure } from '../session/protocol.ts';
 import type { SavedRun, Session, SessionOpening } from '../session/session-types.ts';
 import { createStore } from '../session/store.ts';
-import { keyOfWork, putAside, readKept, writeKept } from './keep-work.ts';
+import { eraseKept, keyOfWork, putAside, readKept, writeKept } from './keep-work.ts';
 import type { Shelf } from './shelf.ts';
 import { WORK_VERSION, type WorkIssue, type WorkName, type WorkRecord } from './work-record.ts';
 import type { Work, WorkState } from './work-types.ts';
@@ -21,8 +21,11 @@ export function openWork(shelf: Shelf, nowISO: () => string, name: WorkName): Wo
     resumed: kept.record !== null,
     attempt: 0,
   });
+  const { kind, id } = name;
+  /** A branch is made of other work, never from nothing. */
+  const mayBegin = name.branch === undefined || kept.record !== null;
   /** Work of a newer version, or of another page that has it open, must not be written over. */
-  let mayWrite = kept.issue?.trouble !== 'newer version';
+  let mayWrite = mayBegin && kept.issue?.trouble !== 'newer version';
   let whateverChanged = false;
   let session: Session | null = null;
   let current: SavedRun | null = null;
@@ -44,7 +47,8 @@ export function openWork(shelf: Shelf, nowISO: () => string, name: WorkName): Wo
     const atISO = nowISO();
     return {
       v: WORK_VERSION,
-      ...name,
+      kind,
+      id,
       seed: 0,
       startedISO: atISO,
       savedISO: atISO,
@@ -104,10 +108,10 @@ export function openWork(shelf: Shelf, nowISO: () => string, name: WorkName): Wo
 
   function opening(): SessionOpening {
     const { record } = state.read();
-    if (record === null || record.setupHash === NOT_OPENED) return { ...name };
+    if (record === null || record.setupHash === NOT_OPENED) return { kind, id };
     const { log, pending, headS, hash, setupHash } = record;
     const checks = whateverChanged ? {} : { setupHash, ...(hash === null ? {} : { hash }) };
-    return { ...name, log: [...log], pending: [...pending], untilS: headS, ...checks };
+    return { kind, id, log: [...log], pending: [...pending], untilS: headS, ...checks };
   }
 
   function attach(started: Session): () => void {
@@ -162,7 +166,7 @@ export function openWork(shelf: Shelf, nowISO: () => string, name: WorkName): Wo
       unsaved = null;
       opened = null;
       current = null;
-      mayWrite = true;
+      mayWrite = name.branch === undefined;
       whateverChanged = false;
       const { attempt } = state.read();
       state.write({ record: null, desk: [], issue: null, resumed: false, attempt: attempt + 1 });
@@ -172,6 +176,10 @@ export function openWork(shelf: Shelf, nowISO: () => string, name: WorkName): Wo
       state.write({ issue: null, attempt: state.read().attempt + 1 });
     },
     saveNow,
+    erase() {
+      mayWrite = false;
+      eraseKept(shelf, name);
+    },
     /** Another page of the same device has written this work: it is theirs now. */
     yieldTo(key) {
       if (key !== keyOfWork(name) || !mayWrite) return;

@@ -8,8 +8,11 @@ import type { Work } from './work-types.ts';
 const SETTLE_MS = 1000;
 
 /** The saved work of an exercise, for as long as the page shows it. `useStore(work.state)` reads it. */
-export function useWork(kind: WorkKind, id: string): Work {
-  const work = useMemo(() => openWork(deviceShelf, nowISO, { kind, id }), [kind, id]);
+export function useWork(kind: WorkKind, id: string, branch?: number): Work {
+  const work = useMemo(
+    () => openWork(deviceShelf, nowISO, { kind, id, branch }),
+    [kind, id, branch],
+  );
   useEffect(() => {
     const openedMs = performance.now();
     const save = (): void => work.saveNow();

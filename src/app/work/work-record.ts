@@ -6,6 +6,9 @@ import { deskSchema } from './desk-schema.ts';
 
 export const WORK_VERSION = 1;
 
+/** More than these of one exercise nobody keeps apart, and the device has other things to keep. */
+export const MOST_BRANCHES = 3;
+
 const word = z.string().max(200);
 const timeS = z.number().min(0);
 
@@ -34,12 +37,30 @@ export const workRecordSchema = z.strictObject({
   setupHash: word,
   /** The tools that were connected. */
   uses: z.array(toolUseSchema),
+  /** Set where it is a branch: gone on with otherwise, from a moment of other work. */
+  branchOf: z
+    .strictObject({
+      /** Which of the exercise's branches. */
+      n: z.number().int().min(1).max(MOST_BRANCHES),
+      /** When the work was begun that it comes from. */
+      startedISO: z.iso.datetime(),
+      /** The moment it leaves that work, s. */
+      t: timeS,
+    })
+    .optional(),
 });
 export type WorkRecord = z.infer<typeof workRecordSchema>;
+export type BranchOf = NonNullable<WorkRecord['branchOf']>;
 
 export interface WorkName {
   readonly kind: WorkKind;
   readonly id: string;
+  /** Which branch of the work; the work itself where it is left out. */
+  readonly branch?: number | undefined;
+}
+
+export function nameOfWork({ kind, id, branchOf }: WorkRecord): WorkName {
+  return branchOf === undefined ? { kind, id } : { kind, id, branch: branchOf.n };
 }
 
 export const WORK_TROUBLES = [

@@ -1,7 +1,7 @@
 import type { DeskEntry } from '../../../machines/job/index.ts';
 import type { Session, SessionOpening } from '../session/session-types.ts';
 import type { Store } from '../session/store.ts';
-import type { WorkIssue, WorkName, WorkRecord } from './work-record.ts';
+import type { BranchOf, WorkIssue, WorkName, WorkRecord } from './work-record.ts';
 
 export interface WorkState {
   /** As it was saved last; null before the run of new work has opened. */
@@ -32,6 +32,8 @@ export interface Work {
   goOnAnyway(): void;
   /** Writes at once, for when the page is about to go. */
   saveNow(): void;
+  /** Throws it away; what is done from then on is not kept. */
+  erase(): void;
   /** Another page of this device wrote under this key: if it is this work, this page saves no more. */
   yieldTo(key: string): void;
   dismissIssue(): void;
@@ -44,6 +46,8 @@ export interface WorkEntry extends WorkName {
   readonly headS: number;
   /** It has been closed; there is only the debrief to read again. */
   readonly closed: boolean;
+  /** Where it left other work; null where it is no branch. */
+  readonly branchOf: BranchOf | null;
 }
 
 /** What stands aside: unreadable, or left behind by a start anew. */

@@ -1,6 +1,6 @@
 import { useEffect } from 'react';
 import { say, sayWord } from '../../i18n/index.ts';
-import { createStartChart } from '../../view/index.ts';
+import { type ChartScale, createStartChart } from '../../view/index.ts';
 import type { Facts } from '../session/protocol.ts';
 import { useStore } from '../session/store.ts';
 import { settings } from '../settings/settings.ts';
@@ -15,9 +15,11 @@ interface Props {
   readonly look: Surroundings;
   /** Lanes only of what these leave a name; every channel keeps its place. */
   readonly channelsShown?: ((channels: Facts['channels']) => Facts['channels']) | undefined;
+  /** Where time stands on the chart; the first one given is kept. */
+  readonly onScale?: ((scale: ChartScale) => void) | undefined;
 }
 
-export function ChartHost({ look, channelsShown = (channels) => channels }: Props) {
+export function ChartHost({ look, channelsShown = (channels) => channels, onScale }: Props) {
   const session = useSession();
   const facts = useFacts();
   const { units } = useStore(settings);
@@ -34,6 +36,7 @@ export function ChartHost({ look, channelsShown = (channels) => channels }: Prop
         stepName: (step) => sayWord('step', step, '.title'),
         theme: look.theme,
         frameS: facts.frameS,
+        ...(onScale === undefined ? {} : { onScale }),
         onScrub(tS, settled) {
           session.scrub(tS);
           if (settled) session.settle();

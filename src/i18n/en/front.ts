@@ -31,6 +31,7 @@ export const front = {
   'app.quiz.title': 'Quiz',
   'app.quiz.door': 'Short questions on lockout causes that explain themselves and come back.',
   'app.quiz.not-built': 'Not built yet: there is nothing behind this door so far.',
+  'app.title.learner': 'Learner map',
   'app.title.job': 'A job',
   'app.title.drill': 'A drill',
   'app.title.lesson': 'A lesson',

@@ -3,9 +3,14 @@ import { bench } from './bench.ts';
 import { cli } from './cli.ts';
 import { closeUp } from './close-up.ts';
 import { conduct } from './conduct.ts';
+import { debrief } from './debrief.ts';
+import { debriefBranch } from './debrief-branch.ts';
+import { debriefWay } from './debrief-way.ts';
 import { front } from './front.ts';
+import { guidance } from './guidance.ts';
 import { job } from './job.ts';
 import { ladder } from './ladder.ts';
+import { learner } from './learner.ts';
 import { scenario } from './scenario.ts';
 import { sequence } from './sequence.ts';
 import { view } from './view.ts';
@@ -18,8 +23,13 @@ export const en = {
   ...cli,
   ...closeUp,
   ...conduct,
+  ...debrief,
+  ...debriefBranch,
+  ...debriefWay,
+  ...guidance,
   ...job,
   ...ladder,
+  ...learner,
   ...scenario,
   ...sequence,
   ...view,

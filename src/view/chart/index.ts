@@ -105,6 +105,7 @@ export function createStartChart(host: HTMLElement, options: StartChartOptions):
     align();
     lengthS = lengthFor(lengthS, Math.max(nowS, store.endS), expectedEnd());
     scale = { lengthS, pxPerS: g.plotWidth / lengthS };
+    options.onScale?.({ leftPx: g.plotX, pxPerS: scale.pxPerS });
     tracePainter = createTracePainter({
       store,
       g,

@@ -21,6 +21,14 @@ export interface StartChartOptions {
    * @param settled false while a finger or button is still down
    */
   readonly onScrub?: (tS: number, settled: boolean) => void;
+  /** Where time stands on the page, for what is drawn above the chart: told whenever it moves. */
+  readonly onScale?: (scale: ChartScale) => void;
+}
+
+/** Time 0 stands `leftPx` from the left edge of the host. */
+export interface ChartScale {
+  readonly leftPx: number;
+  readonly pxPerS: number;
 }
 
 export interface StartChart {

@@ -5,14 +5,17 @@ describe('routes', () => {
   const routes: readonly Route[] = [
     { page: 'front' },
     { page: 'practise' },
+    { page: 'learner' },
     { page: 'teach' },
     { page: 'quiz' },
     { page: 'watch', scenario: 'healthy-start', projector: false },
     { page: 'blind', number: 7 },
     { page: 'watch', scenario: 'an odd/name %', projector: true },
     { page: 'job', id: 'a-job' },
+    { page: 'job', id: 'a-job', guidance: 'assessment' },
     { page: 'drill', id: 'an odd/drill %' },
     { page: 'lesson', id: 'a-lesson' },
+    { page: 'branch', id: 'an odd/job %', branch: 2 },
   ];
   it.each(routes)('$page leads back to itself', (route) => {
     expect(parseRoute(hrefOf(route))).toEqual(route);

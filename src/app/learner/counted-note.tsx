@@ -1,0 +1,43 @@
+import { say, slugOf } from '../../i18n/index.ts';
+import type { ReasoningNow } from '../job/use-reasoning.ts';
+import type { Drill, Job, Lesson } from '../library/exercises.ts';
+import type { Verdict } from '../session/work-protocol.ts';
+import { hrefOf } from '../shell/route.ts';
+import { type CountedNow, useKeepDrill, useKeepLesson, useKeepResult } from './use-keep-result.ts';
+
+/** At the end of a job: takes its result to the learner map, and says so. */
+export function JobCounted(props: {
+  readonly job: Job;
+  readonly verdict: Verdict | 'failed' | null;
+  readonly reasoned: Pick<ReasoningNow, 'reasoning' | 'thinking'>;
+}) {
+  return <CountedNote counted={useKeepResult(props.job, props.verdict, props.reasoned)} />;
+}
+
+export function DrillCounted(props: { readonly drill: Drill; readonly isRight: boolean | null }) {
+  return <CountedNote counted={useKeepDrill(props.drill, props.isRight)} />;
+}
+
+export function LessonCounted({ lesson }: { readonly lesson: Lesson }) {
+  return <CountedNote counted={useKeepLesson(lesson)} />;
+}
+
+function CountedNote({ counted }: { readonly counted: CountedNow }) {
+  if (counted === null) return null;
+  return (
+    <p className="counted-note quiet">
+      {say(`learner.counted.${slugOf(counted) as CountedSlug}`)}{' '}
+      {counted === 'counted' ? (
+        <a href={hrefOf({ page: 'learner' })}>{say('learner.counted.see')}</a>
+      ) : null}
+    </p>
+  );
+}
+
+type CountedSlug =
+  | 'counted'
+  | 'branch'
+  | 'erased'
+  | 'newer-version'
+  | 'no-room'
+  | 'storage-refused';
