@@ -47,12 +47,19 @@ function tick(): void {
 self.onmessage = (event: MessageEvent) => {
   if (isToReason(event.data)) {
     reasoning ??= startReasoning();
-    void reasoning.then((reasons) => reasons.receive(event.data));
+    reasoning.then((reasons) => reasons.receive(event.data)).catch(failLoudly);
     return;
   }
   host.receive(event.data);
   if (timer === null) timer = setTimeout(tick, 0);
 };
+
+/** Thrown outside of a promise, so that the page hears of it as an error of this worker. */
+function failLoudly(error: unknown): void {
+  setTimeout(() => {
+    throw error;
+  });
+}
 
 function isToReason(message: unknown): boolean {
   return (message as { readonly type?: unknown } | null)?.type === 'reason';
