@@ -31,21 +31,52 @@ export function withoutCircumstances(
   );
   const isSound = atlas.causes.map(({ fault }) => fault === null);
   const isLoose = comesAndGoes || atlas.own === undefined;
+  const causeAt = (p: number) => atlas.causeOf[p] as number;
   let worked = false;
 
-  function counts(moment: string, { check, aspect, value }: Reading): boolean {
+  /** Which particles read that; null where the atlas does not know such a reading. */
+  function having(
+    moment: string,
+    { check, aspect, value }: Reading,
+  ): ((p: number) => boolean) | null {
     const place =
       places.get(keyName(check, moment, aspect)) ?? places.get(keyName(check, STANDING, aspect));
     const key = place === undefined ? undefined : atlas.keys[place];
-    if (key === undefined) return true;
+    if (key === undefined) return null;
     const bin = key.bins.indexOf(binName(key.band, value));
-    return key.column.some((one, p) => {
-      if (one !== bin) return false;
-      if (p === atlas.own) return true;
-      const cause = atlas.causeOf[p] as number;
-      if (worked) return isOwn[cause] || isSound[cause];
-      return isLoose && isOwn[cause];
-    });
+    return (p) => key.column[p] === bin;
+  }
+  const itself = isLoose ? nearestOwn() : atlas.own;
+
+  /**
+   * The one plant with that cause which has most of what was read and a sound plant has not. One, since
+   * readings of which each is another plant's would together be none's.
+   */
+  function nearestOwn(): number | undefined {
+    const mine = [...atlas.causeOf.keys()].filter((p) => isOwn[causeAt(p)]);
+    const sound = [...atlas.causeOf.keys()].filter((p) => isSound[causeAt(p)]);
+    const signs = mine.map(() => 0);
+    for (const decision of decisions) {
+      if (decision.kind === 'work') break;
+      if (!('seen' in decision)) continue;
+      for (const { moment, readings } of decision.seen) {
+        for (const reading of readings) {
+          const has = having(moment, reading);
+          if (has === null || sound.some(has)) continue;
+          mine.forEach((p, i) => {
+            if (has(p)) signs[i] = (signs[i] as number) + 1;
+          });
+        }
+      }
+    }
+    return mine[signs.indexOf(Math.max(0, ...signs))];
+  }
+
+  function counts(moment: string, reading: Reading): boolean {
+    const has = having(moment, reading);
+    if (has === null || (itself !== undefined && has(itself))) return true;
+    if (!worked) return false;
+    return atlas.causeOf.some((cause, p) => (isOwn[cause] || isSound[cause]) === true && has(p));
   }
 
   return decisions.map((decision): Decision => {
