@@ -29,8 +29,13 @@ const TABLE = {
     may: ['quantity', 'numeric', 'engine', 'scenario', 'bench', 'diagnosis', 'machines'],
     packages: ['ts-fsrs'],
   },
-  records: { may: ['quantity', 'engine', 'bench', 'diagnosis', 'quiz'], packages: [] },
+  records: { may: ['quantity', 'engine', 'bench', 'diagnosis', 'quiz'], packages: ['fflate'] },
   i18n: { may: ['quantity'], packages: [] },
+  // What page, command line and server say alike of what was read and asked.
+  wording: {
+    may: ['quantity', 'machines', 'engine', 'bench', 'diagnosis', 'quiz', 'records', 'i18n'],
+    packages: [],
+  },
   view: {
     may: ['quantity', 'i18n', 'engine'],
     typesOnly: ['engine'],
@@ -49,6 +54,7 @@ const TABLE = {
       'quiz',
       'records',
       'i18n',
+      'wording',
       'view',
       'classroom',
     ],
@@ -77,6 +83,7 @@ const TABLE = {
       'quiz',
       'records',
       'i18n',
+      'wording',
       'classroom',
     ],
     packages: ['fastify', '@fastify/static'],
@@ -97,6 +104,7 @@ const TABLE = {
       'quiz',
       'records',
       'i18n',
+      'wording',
       'classroom',
       'server',
     ],

@@ -5,6 +5,7 @@ export { decodeAtlas, encodeAtlas } from './atlas/encode.ts';
 export { binsOf, type KeyPlaces, keyPlacesOf, observationsOf } from './atlas/observations.ts';
 export { type Plan, planOf, scripted } from './atlas/plan.ts';
 export { questionCost, questionMinutes, toolFor } from './atlas/question-cost.ts';
+export { withTolerances } from './atlas/spread.ts';
 export type { Sample } from './atlas/take-sample.ts';
 export { withPlant } from './atlas/with-plant.ts';
 export { type CaseDiagnosed, diagnoseCase } from './author/diagnose-case.ts';

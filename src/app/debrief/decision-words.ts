@@ -1,6 +1,6 @@
 import type { JudgedDecision } from '../../diagnosis/index.ts';
 import { say, sayWord } from '../../i18n/index.ts';
-import { momentWords, partWords } from '../reading/check-words.ts';
+import { momentWords, partWords } from '../../wording/index.ts';
 
 export type DecisionLike = Pick<JudgedDecision, 'kind' | 'what' | 'way' | 'moments'>;
 

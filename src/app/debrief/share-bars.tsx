@@ -1,6 +1,6 @@
 import type { PartShare } from '../../diagnosis/index.ts';
 import { say } from '../../i18n/index.ts';
-import { partWords } from '../reading/check-words.ts';
+import { partWords } from '../../wording/index.ts';
 
 interface Props {
   readonly label: string;

@@ -7,7 +7,7 @@ import {
   momentWords,
   partWords,
   toldWords,
-} from '../reading/check-words.ts';
+} from '../../wording/index.ts';
 import { useStore } from '../session/store.ts';
 import { settings } from '../settings/settings.ts';
 import { useFacts } from '../working/session-context.tsx';

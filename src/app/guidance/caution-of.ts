@@ -1,6 +1,6 @@
 import { checkOfWhat, toolOf } from '../../bench/index.ts';
 import { say, sayMessage, sayWord } from '../../i18n/index.ts';
-import { partsOf } from '../reading/plain-words.ts';
+import { partsOf } from '../../wording/index.ts';
 
 /** What is to be heeded where a check is proposed that can hurt someone; null where none can. */
 export function cautionOf(check: string): string | null {

@@ -4,13 +4,13 @@ import type { UnitSystem } from '../../quantity/index.ts';
 import {
   answerWords,
   checkWords,
+  lowerFirst,
   momentWords,
   type Names,
   partWords,
   sourceWords,
   toldWords,
-} from '../reading/check-words.ts';
-import { lowerFirst } from '../reading/plain-words.ts';
+} from '../../wording/index.ts';
 
 /** Feedback on one decision, in pieces: what it was, what it was worth, and what came of it. */
 export interface Feedback {

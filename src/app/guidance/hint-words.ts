@@ -4,11 +4,12 @@ import { say, sayWord } from '../../i18n/index.ts';
 import {
   answerWords,
   checkWords,
+  lowerFirst,
   momentWords,
   type Names,
   partWords,
-} from '../reading/check-words.ts';
-import { lowerFirst, partsOf as placesOf } from '../reading/plain-words.ts';
+  partsOf as placesOf,
+} from '../../wording/index.ts';
 import { regionOf } from './region-of.ts';
 
 /** A nudge: where thoughts should go, since what is likeliest parts there. */

@@ -1,6 +1,6 @@
 import { HINT_RUNGS, type HintRung } from '../../../machines/job/index.ts';
 import type { Advice, Reasoning } from '../../diagnosis/index.ts';
-import { toolFor } from '../reading/plain-words.ts';
+import { toolFor } from '../../wording/index.ts';
 
 /** A ladder lasts from one decision to the next: what has been said stands, though time goes on. */
 export interface Ladder {

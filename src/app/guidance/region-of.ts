@@ -1,5 +1,5 @@
 import type { LookWhat } from '../../engine/index.ts';
-import { partsOf } from '../reading/plain-words.ts';
+import { partsOf } from '../../wording/index.ts';
 
 /** Parts of a plant, or lines of thought, to which a check belongs. */
 export const REGIONS = [

@@ -1,6 +1,6 @@
 import type { BoardLine, Told } from '../../diagnosis/index.ts';
 import { say } from '../../i18n/index.ts';
-import { toldWords } from '../reading/check-words.ts';
+import { toldWords } from '../../wording/index.ts';
 import { useStorePart } from '../session/store.ts';
 import { settings } from '../settings/settings.ts';
 import { useFacts } from '../working/session-context.tsx';

@@ -1,7 +1,6 @@
 import { useMemo } from 'react';
 import { say, sayWord } from '../../i18n/index.ts';
-import { channelName } from '../reading/channel-name.ts';
-import { readingText } from '../reading/quantity-text.ts';
+import { channelName, readingText } from '../../wording/index.ts';
 import { stepAt } from '../reading/step-at.ts';
 import { useStore } from '../session/store.ts';
 import { settings } from '../settings/settings.ts';

@@ -1,8 +1,8 @@
 import { useState } from 'react';
 import { say, sayMessage } from '../../i18n/index.ts';
 import { kindOfUnit, type Unit } from '../../quantity/index.ts';
+import { quantityText } from '../../wording/index.ts';
 import type { Job } from '../library/exercises.ts';
-import { quantityText } from '../reading/quantity-text.ts';
 import type { Facts } from '../session/protocol.ts';
 import { useStorePart } from '../session/store.ts';
 import { settings } from '../settings/settings.ts';

@@ -1,8 +1,7 @@
 import { say, sayWord } from '../../i18n/index.ts';
 import type { QuantityKind, UnitSystem } from '../../quantity/index.ts';
+import { channelName, quantityText, readingText } from '../../wording/index.ts';
 import type { Facts } from '../session/protocol.ts';
-import { channelName } from './channel-name.ts';
-import { quantityText, readingText } from './quantity-text.ts';
 import { readChannel } from './waits-at.ts';
 
 export interface EquipmentItem {

@@ -1,5 +1,5 @@
 import { kindOfUnit, type Unit, type UnitSystem } from '../../quantity/index.ts';
-import { quantityText } from './quantity-text.ts';
+import { quantityText } from '../../wording/index.ts';
 
 /** Where a slider of a severity stands; a wide range is spread by ratio, so that its low end can be set too. */
 export interface SeverityScale {

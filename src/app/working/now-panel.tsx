@@ -1,7 +1,7 @@
 import { type ComponentProps, useMemo } from 'react';
 import { say, sayWord } from '../../i18n/index.ts';
+import { numberText, quantityText } from '../../wording/index.ts';
 import { canHappen, purposeText } from '../reading/plant-words.ts';
-import { numberText, quantityText } from '../reading/quantity-text.ts';
 import { type StepAt, stepAt } from '../reading/step-at.ts';
 import { type WaitAt, waitsAt } from '../reading/waits-at.ts';
 import type { StepFacts } from '../session/protocol.ts';

@@ -1,7 +1,7 @@
 import { useState } from 'react';
 import { say } from '../../i18n/index.ts';
 import type { Trends } from '../../view/index.ts';
-import { channelName } from '../reading/channel-name.ts';
+import { channelName } from '../../wording/index.ts';
 import type { Surroundings } from '../settings/theme.ts';
 import { useFacts } from './session-context.tsx';
 import { TrendsHost } from './trends-host.tsx';

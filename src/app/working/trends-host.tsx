@@ -2,7 +2,7 @@ import { useEffect } from 'react';
 import { say } from '../../i18n/index.ts';
 import { displayOf, type UnitSystem } from '../../quantity/index.ts';
 import { loadTrends, type Trends } from '../../view/index.ts';
-import { channelName } from '../reading/channel-name.ts';
+import { channelName } from '../../wording/index.ts';
 import type { Facts } from '../session/protocol.ts';
 import { useStore } from '../session/store.ts';
 import { settings } from '../settings/settings.ts';

@@ -1,7 +1,7 @@
 import { message } from '../../i18n/index.ts';
 import { kindOfUnit, type Unit, type UnitSystem } from '../../quantity/index.ts';
 import type { Message, Reading, Vocabulary } from '../../view/index.ts';
-import { readingText } from '../reading/quantity-text.ts';
+import { readingText } from '../../wording/index.ts';
 import type { Facts } from '../session/protocol.ts';
 
 export const viewMessage: Message = (code, params) => message(code, params);

@@ -11,6 +11,13 @@ import { guidance } from './guidance.ts';
 import { job } from './job.ts';
 import { ladder } from './ladder.ts';
 import { learner } from './learner.ts';
+import { quiz } from './quiz.ts';
+import { quizCalculation } from './quiz-calculation.ts';
+import { quizCause } from './quiz-cause.ts';
+import { quizConduct } from './quiz-conduct.ts';
+import { quizPaper } from './quiz-paper.ts';
+import { quizReading } from './quiz-reading.ts';
+import { quizStem } from './quiz-stem.ts';
 import { scenario } from './scenario.ts';
 import { sequence } from './sequence.ts';
 import { view } from './view.ts';
@@ -30,6 +37,13 @@ export const en = {
   ...job,
   ...ladder,
   ...learner,
+  ...quiz,
+  ...quizCalculation,
+  ...quizCause,
+  ...quizConduct,
+  ...quizPaper,
+  ...quizReading,
+  ...quizStem,
   ...scenario,
   ...sequence,
   ...view,

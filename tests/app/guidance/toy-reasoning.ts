@@ -1,9 +1,9 @@
 /** Reasoning made by hand, of which a test sets what it is about. */
 import { INPUTS } from '../../../machines/burner/index.ts';
-import type { Names } from '../../../src/app/reading/check-words.ts';
 import { testPointsOf } from '../../../src/bench/index.ts';
 import type { Advice, JudgedDecision, Reasoning, Told } from '../../../src/diagnosis/index.ts';
 import { createRun } from '../../../src/engine/index.ts';
+import type { Names } from '../../../src/wording/index.ts';
 import { shippedSetup } from '../../support/library.ts';
 
 export function namesOf(scenario: string): Names {

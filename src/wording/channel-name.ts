@@ -1,4 +1,4 @@
-import { isMessage, say } from '../../i18n/index.ts';
+import { isMessage, say } from '../i18n/index.ts';
 
 /** A channel's name in the reader's words. */
 export function channelName(id: string): string {

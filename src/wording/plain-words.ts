@@ -1,5 +1,5 @@
-import { TOOL_IDS } from '../../../machines/job/index.ts';
-import { sayWord } from '../../i18n/index.ts';
+import { TOOL_IDS } from '../../machines/job/index.ts';
+import { sayWord } from '../i18n/index.ts';
 
 /** As `partsOfCheck` has it; the page does not load the diagnosis for it. */
 export function partsOf(check: string) {

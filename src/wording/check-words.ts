@@ -1,11 +1,9 @@
-import { lookPlaceName, placeLabel } from '../../bench/index.ts';
-import type { LookWhat } from '../../engine/index.ts';
-import { isMessage, say, sayMessage, sayWord, slugOf } from '../../i18n/index.ts';
-import type { UnitSystem } from '../../quantity/index.ts';
+import { lookPlaceName, placeLabel } from '../bench/index.ts';
+import type { LookWhat } from '../engine/index.ts';
+import { isMessage, say, sayMessage, sayWord, slugOf } from '../i18n/index.ts';
+import type { UnitSystem } from '../quantity/index.ts';
 import { type Answer, answerWords, type Names } from './answer-words.ts';
 import { idWords, lowerFirst, partsOf, stepWords, terminalOf } from './plain-words.ts';
-
-export { type Answer, answerWords, type Names };
 
 const PLACELESS: ReadonlySet<string> = new Set([
   'watch one start',

@@ -2,28 +2,28 @@ import { readFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import { gunzipSync } from 'node:zlib';
 import { describe, expect, it } from 'vitest';
-import { INPUTS } from '../../../machines/burner/index.ts';
-import { answerWords } from '../../../src/app/reading/answer-words.ts';
+import { INPUTS } from '../../machines/burner/index.ts';
+import { testPointsOf } from '../../src/bench/index.ts';
+import { type Atlas, decodeAtlas } from '../../src/diagnosis/index.ts';
+import { createRun, type Run } from '../../src/engine/index.ts';
+import { en } from '../../src/i18n/en/index.ts';
+import { addMessages } from '../../src/i18n/index.ts';
 import {
+  answerWords,
   checkWords,
   momentWords,
   type Names,
   partShareWords,
   toldWords,
-} from '../../../src/app/reading/check-words.ts';
-import { testPointsOf } from '../../../src/bench/index.ts';
-import { type Atlas, decodeAtlas } from '../../../src/diagnosis/index.ts';
-import { createRun, type Run } from '../../../src/engine/index.ts';
-import { en } from '../../../src/i18n/en/index.ts';
-import { addMessages } from '../../../src/i18n/index.ts';
-import { library, shippedSetup } from '../../support/library.ts';
+} from '../../src/wording/index.ts';
+import { library, shippedSetup } from '../support/library.ts';
 
 addMessages(en);
 
 const PLANTS = ['dairy', 'laundry', 'school'];
 
 function atlasOf(plant: string): Atlas {
-  const file = new URL(`../../../assets/page/atlas/${plant}.atlas`, import.meta.url);
+  const file = new URL(`../../assets/page/atlas/${plant}.atlas`, import.meta.url);
   const atlas = decodeAtlas(gunzipSync(readFileSync(fileURLToPath(file))).toString());
   if (atlas === null) throw new Error(`no atlas of ${plant}`);
   return atlas;

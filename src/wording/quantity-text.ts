@@ -1,4 +1,4 @@
-import { formatNumber, formatQuantity, type QuantityKind } from '../../quantity/index.ts';
+import { formatNumber, formatQuantity, type QuantityKind } from '../quantity/index.ts';
 
 type System = 'SI' | 'US';
 

@@ -1,14 +1,17 @@
-import { lookWords } from '../../bench/index.ts';
-import type { LookWhat } from '../../engine/index.ts';
-import { isMessage, say, sayMessage, sayWord, slugOf } from '../../i18n/index.ts';
-import type { QuantityKind, UnitSystem } from '../../quantity/index.ts';
-import type { Facts } from '../session/protocol.ts';
+import { lookWords, type TestPoint } from '../bench/index.ts';
+import type { ChannelInfo, LookWhat } from '../engine/index.ts';
+import { isMessage, say, sayMessage, sayWord, slugOf } from '../i18n/index.ts';
+import type { QuantityKind, UnitSystem } from '../quantity/index.ts';
 import { channelName } from './channel-name.ts';
 import { idWords, lowerFirst, partsOf, stepWords, terminalOf } from './plain-words.ts';
 import { quantityText, readingText } from './quantity-text.ts';
 
 /** What a plant calls its places, terminals and channels. */
-export type Names = Pick<Facts, 'testPoints' | 'inputs' | 'channels'>;
+export interface Names {
+  readonly testPoints: readonly TestPoint[];
+  readonly inputs: readonly string[];
+  readonly channels: readonly Pick<ChannelInfo, 'id' | 'kind'>[];
+}
 
 /** One thing that a check says, or would say: the bin, and the number or word where it was read. */
 export interface Answer {

@@ -1,0 +1,1 @@
+export const quizCalculation = {} as const;

@@ -1,0 +1,1 @@
+export const quizCause = {} as const;

@@ -1,0 +1,1 @@
+export const quizPaper = {} as const;

@@ -1,0 +1,1 @@
+export const quizReading = {} as const;

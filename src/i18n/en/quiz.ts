@@ -1,0 +1,4 @@
+export const quiz = {
+  /** What an author wrote, as it stands. */
+  'quiz.as-written': '{text}',
+} as const;

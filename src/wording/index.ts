@@ -1,0 +1,5 @@
+export { type Answer, answerWords, type Names } from './answer-words.ts';
+export { channelName } from './channel-name.ts';
+export * from './check-words.ts';
+export * from './plain-words.ts';
+export * from './quantity-text.ts';
