@@ -24,6 +24,9 @@ export const ASK_TOPICS = [
 ] as const;
 export type AskTopic = (typeof ASK_TOPICS)[number];
 
+/** Claimed in place of a part: nothing is wrong with the plant. */
+export const NO_FAULT = 'nothing';
+
 /** What an exercise trains: mostly the part of the plant that has to be understood. */
 export const SKILLS = [
   'sequence',

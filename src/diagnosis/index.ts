@@ -1,12 +1,13 @@
 export { assembleAtlas, type CauseSamples } from './atlas/assemble.ts';
 export type { Atlas, AtlasKey } from './atlas/atlas.ts';
+export { NOT_REACHED } from './atlas/band.ts';
 export { type CauseSample, effectOf, SOUND_PRIOR, samplesOf } from './atlas/cause-samples.ts';
 export { decodeAtlas, encodeAtlas } from './atlas/encode.ts';
 export { binsOf, type KeyPlaces, keyPlacesOf, observationsOf } from './atlas/observations.ts';
 export { type Plan, planOf, scripted } from './atlas/plan.ts';
 export { questionCost, questionMinutes, toolFor } from './atlas/question-cost.ts';
 export { withTolerances } from './atlas/spread.ts';
-export type { Sample } from './atlas/take-sample.ts';
+export { keyName, type MomentPassed, type Sample, sampleStart } from './atlas/take-sample.ts';
 export { withPlant } from './atlas/with-plant.ts';
 export { type CaseDiagnosed, diagnoseCase } from './author/diagnose-case.ts';
 export type { CauseFound, PathStep } from './author/find-cause.ts';
@@ -59,7 +60,7 @@ export { afterRepair } from './score/after-repair.ts';
 export { type Case, caseOf, caseWith } from './score/case.ts';
 export type { Decision, DecisionAct, Seen } from './score/decision.ts';
 export { outcomeOf } from './score/outcome.ts';
-export { NOTHING } from './score/parts-of-cause.ts';
+export { questionsOfStarts, WATCH_A_START } from './score/questions-of-starts.ts';
 export { reasonAbout } from './score/reason-about.ts';
 export {
   type Advice,

@@ -1,6 +1,6 @@
 import { type FormEvent, useState } from 'react';
+import { NO_FAULT } from '../../../machines/job/index.ts';
 import { say, sayWord } from '../../i18n/index.ts';
-import { NO_FAULT } from '../session/judge-claims.ts';
 import { useFacts } from '../working/session-context.tsx';
 import { ChoiceList } from './choice-list.tsx';
 import { useExercise } from './exercise-context.tsx';

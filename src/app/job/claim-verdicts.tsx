@@ -1,8 +1,8 @@
 import type { Claim } from '../../../machines/job/index.ts';
+import { NO_FAULT } from '../../../machines/job/index.ts';
 import type { JudgedClaim } from '../../diagnosis/index.ts';
 import { say } from '../../i18n/index.ts';
 import { ClaimSupport } from '../debrief/claim-support.tsx';
-import { NO_FAULT } from '../session/judge-claims.ts';
 import type { Verdict } from '../session/work-protocol.ts';
 import { claimWords, missedWords } from './claim-words.ts';
 import { claimedPart } from './claims.tsx';

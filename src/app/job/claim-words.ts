@@ -1,5 +1,5 @@
+import { NO_FAULT } from '../../../machines/job/index.ts';
 import { say } from '../../i18n/index.ts';
-import { NO_FAULT } from '../session/judge-claims.ts';
 import type { ClaimVerdict, Verdict } from '../session/work-protocol.ts';
 
 type Faults = Verdict['truth']['faults'];

@@ -1,9 +1,6 @@
-import type { DeskEntry } from '../../../machines/job/index.ts';
+import { type DeskEntry, NO_FAULT } from '../../../machines/job/index.ts';
 import type { AnswerCause, ExerciseAnswer } from '../../scenario/index.ts';
 import type { ClaimVerdict } from './work-protocol.ts';
-
-/** What a claim names when it says that the plant is sound. */
-export const NO_FAULT = 'nothing';
 
 type ClaimEntry = Extract<DeskEntry, { type: 'claim' }>;
 

@@ -62,8 +62,23 @@ interface Passed {
   readonly glance: Glance;
 }
 
+/** A situation of a start, and when it was, s. */
+export interface MomentPassed {
+  readonly moment: string;
+  readonly fromS: number;
+  readonly toS: number;
+}
+
 /** Starts a plant by the script and takes every reading. */
 export function takeSample(setup: RunSetup, plan: Plan): Sample {
+  return sampleStart(setup, plan).sample;
+}
+
+/** The same, with the situations that the start came through, each once, in their order. */
+export function sampleStart(
+  setup: RunSetup,
+  plan: Plan,
+): { readonly sample: Sample; readonly passed: readonly MomentPassed[] } {
   const run = createRun(setup);
   const sample = new Map<string, ReadingValue>();
   const put = (moment: string, readings: readonly (Reading | null)[]) => {
@@ -89,7 +104,7 @@ export function takeSample(setup: RunSetup, plan: Plan): Sample {
     ...stillLooks(run),
   ]);
   isolate(run, plan.wires, put);
-  return sample;
+  return { sample, passed };
 }
 
 /** Runs to the end of the script; a step that comes twice is known by its first time. */

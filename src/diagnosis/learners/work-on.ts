@@ -1,3 +1,4 @@
+import { NO_FAULT } from '../../../machines/job/index.ts';
 import { findFault, REPAIR_WAYS, type RepairWay, remediesOf } from '../../faults/index.ts';
 import type { Case } from '../score/case.ts';
 
@@ -6,7 +7,6 @@ export interface Work {
   readonly way: RepairWay | 'adjust';
 }
 
-const NOTHING = 'nothing';
 const kept = new WeakMap<Case, readonly string[]>();
 
 /** How a fault is ended where somebody has to work on a part; null where a hand at a cock or a button does it. */
@@ -25,7 +25,7 @@ export function partsClaimed(theCase: Case): readonly string[] {
   if (known !== undefined) return known;
   const parts = theCase.atlas.causes.map(({ fault: id }) => {
     const fault = id === null ? undefined : findFault(id);
-    if (fault === undefined) return NOTHING;
+    if (fault === undefined) return NO_FAULT;
     return remediesOf(fault, theCase.plant)[0]?.part ?? fault.component;
   });
   kept.set(theCase, parts);

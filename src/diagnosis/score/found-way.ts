@@ -1,6 +1,6 @@
+import { NO_FAULT } from '../../../machines/job/index.ts';
 import type { Case } from './case.ts';
 import { tablesOf } from './case-tables.ts';
-import { NOTHING } from './parts-of-cause.ts';
 import { FOUND_WAYS, type FoundWay, type JudgedClaim } from './reasoning.ts';
 import { isSupported } from './support.ts';
 import { arrivalOf, type Step, viewByReadings } from './way-so-far.ts';
@@ -34,7 +34,7 @@ function wayOf(
   const cause = theCase.atlas.causes.findIndex((one) => one.fault === fault);
   const group = cause < 0 ? [] : (groupOf()[cause] ?? [cause]);
   const right = new Set([
-    ...(fault === null ? [NOTHING] : []),
+    ...(fault === null ? [NO_FAULT] : []),
     ...group.flatMap((one) => parts.names[one] ?? []),
   ]);
   const named = claims.filter(({ part }) => right.has(part));

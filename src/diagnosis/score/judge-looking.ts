@@ -1,11 +1,11 @@
 /** A check or a watched start: what it was worth when it was decided, and what it cost. */
+import { NO_FAULT } from '../../../machines/job/index.ts';
 import { ISOLATED, STANDING } from '../observe/moment.ts';
 import { partsOfCheck } from '../observe/reading.ts';
 import { REDUNDANT_BITS } from '../reasoning/gain.ts';
 import type { Decision } from './decision.ts';
 import { judgeClaim } from './judge-claim.ts';
 import { type Asked, askedBy } from './keys-of-decision.ts';
-import { NOTHING } from './parts-of-cause.ts';
 import { isStepOfStart } from './questions-of-starts.ts';
 import { priceOfBit } from './ranking.ts';
 import type { JudgedDecision } from './reasoning.ts';
@@ -96,7 +96,7 @@ function isOutsideAtlas({ tables }: View, { check, keys }: Asked): boolean {
 }
 
 function isProving({ knowing, tables, ofCause }: View): boolean {
-  return knowing.works > 0 && shareOfPart(tables, ofCause, NOTHING) >= PROVING_SHARE;
+  return knowing.works > 0 && shareOfPart(tables, ofCause, NO_FAULT) >= PROVING_SHARE;
 }
 
 /** A start after a claim that holds is to show what came of it, were it only a cock that was opened. */

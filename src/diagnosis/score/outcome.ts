@@ -10,7 +10,7 @@ const UNSAFE = 0.1;
 
 /**
  * One number for the map of skills, 0 to 1; never shown bare. Who was lucky with parts stays below
- * whoever found out by readings, however long that took; unsafe conduct stays below all.
+ * whoever found out by readings, however long that took; unsafe conduct leaves a tenth of either.
  *
  * @param conductUnsafe whether anything unsafe was done
  */

@@ -1,9 +1,7 @@
+import { NO_FAULT } from '../../../machines/job/index.ts';
 import type { PlantFile } from '../../engine/index.ts';
 import { findFault, HAND_ACTS, remediesOf } from '../../faults/index.ts';
 import type { Cause } from '../reasoning/particles.ts';
-
-/** What a claim names when it says that the plant is sound. */
-export const NOTHING = 'nothing';
 
 /** By which parts each cause may be named; the first is where it is mended. */
 export interface PartsOfCauses {
@@ -74,7 +72,7 @@ function endedBy(
 }
 
 function namesOf(id: string | null, plant: PlantFile): readonly string[] {
-  if (id === null) return [NOTHING];
+  if (id === null) return [NO_FAULT];
   const fault = findFault(id);
   // Nobody knows what is mended there: it goes by its own name.
   if (fault === undefined) return [id];

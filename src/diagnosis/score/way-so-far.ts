@@ -1,6 +1,6 @@
 /** The decisions up to one of them, with what may be known before each. */
+import { NO_FAULT } from '../../../machines/job/index.ts';
 import type { Decision } from './decision.ts';
-import { NOTHING } from './parts-of-cause.ts';
 import { causesWithAlike, shareWithAlike } from './shares-of-parts.ts';
 import type { View } from './view-of-knowing.ts';
 
@@ -23,7 +23,7 @@ export function viewOfPart(earlier: readonly Step[], now: View, part: string): V
   const first = earlier.find(({ decision }) => {
     if (decision.kind !== 'work') return false;
     return (
-      part === NOTHING ||
+      part === NO_FAULT ||
       decision.part === part ||
       now.tables.parts.causesOf(decision.part).some((cause) => causes.has(cause))
     );

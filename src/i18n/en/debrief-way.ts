@@ -170,7 +170,7 @@ export const debriefWay = {
   'debrief.paper.proof-open': 'Open: {what}.',
   'debrief.paper.name': 'Name',
   'debrief.paper.caution':
-    'Flamewright is a simulator for training. Timings and limits in it are training values. On a real plant the local code, the equipment’s instructions and a licensed practice come first.',
+    'Flamewright is a simulator for training. Timings and limits in it are training values. On a real plant the local code, the equipment’s own instructions and licensed practice come first.',
 
   'debrief.replay.at': 'Decision {n} of {count}, {time}: {what}',
   'debrief.replay.moment': 'Moment {n} of {count}, {time}: {what}',

@@ -1,8 +1,8 @@
 import { describe, expect, it } from 'vitest';
+import { NO_FAULT } from '../../../machines/job/index.ts';
 import { claimWords, missedWords } from '../../../src/app/job/claim-words.ts';
 import { mendWords } from '../../../src/app/job/mend-words.ts';
 import { groupMinutes } from '../../../src/app/job/minutes-groups.ts';
-import { NO_FAULT } from '../../../src/app/session/judge-claims.ts';
 import { job } from '../../../src/i18n/en/job.ts';
 import { addMessages } from '../../../src/i18n/index.ts';
 

@@ -1,6 +1,7 @@
 import library from 'virtual:library';
 import { describe, expect, it } from 'vitest';
-import { judgeClaims, NO_FAULT, standingClaims } from '../../../src/app/session/judge-claims.ts';
+import { NO_FAULT } from '../../../machines/job/index.ts';
+import { judgeClaims, standingClaims } from '../../../src/app/session/judge-claims.ts';
 import { needlessWork } from '../../../src/app/session/needless-work.ts';
 import { createRun, type RunSetup, type TimedAction } from '../../../src/engine/index.ts';
 import { answerOfDrill, answerOfJob } from '../../../src/scenario/index.ts';
