@@ -12,7 +12,7 @@ import {
 import { issueLines } from './issue-lines.ts';
 import { readTextFile } from './read-text-file.ts';
 
-const FOLDERS = ['plants', 'profiles', 'starts', 'jobs', 'drills', 'lessons'];
+const FOLDERS = ['plants', 'profiles', 'starts', 'jobs', 'drills', 'lessons', 'quiz'];
 
 /** Everything that is shipped, checked together; a folder may be missing or empty. */
 export function readLibrary(root: string): Checked<Library> {
@@ -37,7 +37,7 @@ export function readLibrary(root: string): Checked<Library> {
 export function loadLibrary(root: string): LearnerLibrary {
   const library = readLibrary(root);
   if (!library.ok) throw new Error(issueLines(library.issues));
-  const { plants, profiles, scenarios, jobs, drills, lessons } = library.value;
+  const { plants, profiles, scenarios, jobs, drills, lessons, quizzes } = library.value;
   return {
     plants,
     profiles,
@@ -45,6 +45,7 @@ export function loadLibrary(root: string): LearnerLibrary {
     jobs: jobs.map(learnerPart),
     drills: drills.map(learnerPart),
     lessons,
+    quizzes,
   };
 }
 

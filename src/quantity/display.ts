@@ -1,7 +1,7 @@
 /**
  * How a quantity is shown. Inside everything is SI; a kind says what the number is,
  * a system says what the reader is used to. Conversion factors are exact by definition
- * (inch 25.4 mm, pound 0.45359237 kg, standard gravity) or rounded past display digits.
+ * (inch 25.4 mm, foot 12 of them, pound 0.45359237 kg, standard gravity) or rounded past display digits.
  */
 import type { Unit } from './units.ts';
 
@@ -27,6 +27,12 @@ export const QUANTITY_KINDS = [
   'gas share',
   'trace gas',
   'leak',
+  'volume',
+  'pipe volume',
+  'volume flow',
+  'voltage',
+  'loop current',
+  'resistance',
   'time',
   'word',
   'number',
@@ -50,6 +56,7 @@ const show = (symbol: string, factor: number, digits: number, offset = 0): Displ
 const PA_PER_INCH_WATER = 249.08891;
 const PA_PER_PSI = 6894.757293;
 const KG_PER_LB = 0.45359237;
+const FT3_PER_M3 = 1 / (0.3048 * 0.3048 * 0.3048);
 
 const SHARED: Record<
   Exclude<
@@ -63,6 +70,9 @@ const SHARED: Record<
     | 'steam flow'
     | 'level'
     | 'leak'
+    | 'volume'
+    | 'pipe volume'
+    | 'volume flow'
   >,
   Display
 > = {
@@ -75,6 +85,9 @@ const SHARED: Record<
   share: show('%', 100, 0),
   'gas share': show('%', 100, 1),
   'trace gas': show('ppm', 1e6, 0),
+  voltage: show('V', 1, 1),
+  'loop current': show('mA', 1000, 2),
+  resistance: show('Ω', 1, 0),
   time: show('s', 1, 1),
   word: show('', 1, 0),
   number: show('', 1, 2),
@@ -92,6 +105,9 @@ const DISPLAYS: Record<UnitSystem, Record<QuantityKind, Display>> = {
     'steam flow': show('kg/s', 1, 2),
     level: show('mm', 1000, 0),
     leak: show('dm³/h', 1, 0),
+    volume: show('m³', 1, 2),
+    'pipe volume': show('dm³', 1000, 1),
+    'volume flow': show('m³/h', 3600, 0),
   },
   US: {
     ...SHARED,
@@ -103,7 +119,10 @@ const DISPLAYS: Record<UnitSystem, Record<QuantityKind, Display>> = {
     'air flow': show('lb/s', 1 / KG_PER_LB, 2),
     'steam flow': show('lb/s', 1 / KG_PER_LB, 2),
     level: show('in', 1000 / 25.4, 1),
-    leak: show('ft³/h', 0.0353146667, 2),
+    leak: show('ft³/h', FT3_PER_M3 / 1000, 2),
+    volume: show('ft³', FT3_PER_M3, 1),
+    'pipe volume': show('ft³', FT3_PER_M3, 4),
+    'volume flow': show('ft³/min', 60 * FT3_PER_M3, 0),
   },
 };
 

@@ -1,5 +1,6 @@
 import { describeStep } from '../../machines/burner/index.ts';
 import { MAX_RUN_S } from './bounds.ts';
+import { checkChoice } from './choice-checks.ts';
 import type { Drill } from './drill-schema.ts';
 import { checkFault } from './fault-checks.ts';
 import type { Issue } from './issue.ts';
@@ -144,25 +145,4 @@ function checkMend(
         ],
   );
   return [...early, ...checkRest(path)];
-}
-
-/** One right answer that is there, and a reason for each. */
-function checkChoice(
-  { right, why }: { readonly right?: number | undefined; readonly why?: string[] | undefined },
-  options: readonly string[],
-  source: Source,
-  path: Path,
-): Issue[] {
-  const issues: Issue[] = [];
-  if (right === undefined || right >= options.length) {
-    const expected = phrase('expected.right-option', { last: options.length - 1 });
-    const code = right === undefined ? 'missing-key' : 'out-of-range';
-    issues.push(issueAt(source, [...path, 'right'], code, expected));
-  }
-  if (why === undefined || why.length !== options.length) {
-    const expected = phrase('expected.why-each', { count: options.length });
-    const code = why === undefined ? 'missing-key' : 'wrong-length';
-    issues.push(issueAt(source, [...path, 'why'], code, expected));
-  }
-  return issues;
 }

@@ -7,6 +7,7 @@ export const FILE_KINDS = [
   'job',
   'drill',
   'lesson',
+  'quiz',
   'action log',
 ] as const;
 export type FileKind = (typeof FILE_KINDS)[number];
@@ -18,6 +19,7 @@ const KIND_OF_FOLDER: Readonly<Record<string, FileKind>> = {
   jobs: 'job',
   drills: 'drill',
   lessons: 'lesson',
+  quiz: 'quiz',
 };
 
 /** What a file means to be: by the folder it lies in, else by what only that kind has. */
@@ -32,6 +34,7 @@ export function kindOfFile(path: string, data: unknown): FileKind | null {
   if (has('timings')) return 'profile';
   if (has('card') || has('budgetMinutes')) return 'job';
   if (has('question')) return 'drill';
+  if (has('items')) return 'quiz';
   if (has('intro') || has('outro')) return 'lesson';
   return has('plant') || has('expect') || has('initial') ? 'scenario' : null;
 }

@@ -35,6 +35,7 @@ export {
 } from './library.ts';
 export { nearest } from './nearest.ts';
 export { NOTHING_TO_ADD, type Phrase, phrase } from './phrase.ts';
+export { type QuizFile, WRITTEN_KINDS, type WrittenItem } from './quiz-schema.ts';
 export { readYaml } from './read-yaml.ts';
 export type { Scenario } from './scenario-schema.ts';
 export { schemaFromTable } from './schema-from-table.ts';

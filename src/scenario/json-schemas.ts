@@ -6,6 +6,7 @@ import { jsonText } from './json-text.ts';
 import { lessonSchema } from './lesson-schema.ts';
 import { plantSchema } from './plant-schema.ts';
 import { profileSchema } from './profile-schema.ts';
+import { quizSchema } from './quiz-schema.ts';
 import { scenarioSchema } from './scenario-schema.ts';
 
 const SCHEMAS: Readonly<Record<string, z.ZodType>> = {
@@ -15,6 +16,7 @@ const SCHEMAS: Readonly<Record<string, z.ZodType>> = {
   'job.json': jobSchema,
   'drill.json': drillSchema,
   'lesson.json': lessonSchema,
+  'quiz.json': quizSchema,
   'action-log.json': actionLogSchema,
 };
 

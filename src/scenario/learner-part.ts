@@ -2,6 +2,7 @@ import type { PlantFile, Profile } from '../engine/index.ts';
 import type { Drill } from './drill-schema.ts';
 import type { Job } from './job-schema.ts';
 import type { Lesson } from './lesson-schema.ts';
+import type { QuizFile } from './quiz-schema.ts';
 import type { Scenario } from './scenario-schema.ts';
 
 /** As a page receives them: what the tests expect is not in them. */
@@ -27,6 +28,7 @@ export interface LearnerLibrary {
   readonly jobs: readonly LearnerJob[];
   readonly drills: readonly LearnerDrill[];
   readonly lessons: readonly Lesson[];
+  readonly quizzes: readonly QuizFile[];
 }
 
 export function learnerPart<T extends { readonly expect?: unknown }>(whole: T): Omit<T, 'expect'> {

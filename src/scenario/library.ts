@@ -17,6 +17,8 @@ import { phrase } from './phrase.ts';
 import { checkPlant } from './plant-checks.ts';
 import { plantSchema } from './plant-schema.ts';
 import { profileSchema } from './profile-schema.ts';
+import { checkQuiz } from './quiz-checks.ts';
+import { type QuizFile, quizSchema } from './quiz-schema.ts';
 import { readSource, type Source } from './read-source.ts';
 import { bounded, fitSource, type Loaded } from './read-yaml.ts';
 import { checkScenario } from './scenario-checks.ts';
@@ -36,6 +38,8 @@ export interface Library {
   readonly jobs: readonly Job[];
   readonly drills: readonly Drill[];
   readonly lessons: readonly Lesson[];
+  /** Questions that instructors wrote. */
+  readonly quizzes: readonly QuizFile[];
 }
 export const EMPTY_LIBRARY: Library = {
   plants: [],
@@ -44,6 +48,7 @@ export const EMPTY_LIBRARY: Library = {
   jobs: [],
   drills: [],
   lessons: [],
+  quizzes: [],
 };
 
 export interface LibraryOptions {
@@ -65,6 +70,7 @@ export function buildLibrary(
     job: [],
     drill: [],
     lesson: [],
+    quiz: [],
     'action log': [],
   };
   const plants: Loaded<PlantFile>[] = [];
@@ -73,6 +79,7 @@ export function buildLibrary(
   const jobs: Loaded<Job>[] = [];
   const drills: Loaded<Drill>[] = [];
   const lessons: Loaded<Lesson>[] = [];
+  const quizzes: Loaded<QuizFile>[] = [];
   const logs: Loaded<TimedAction[]>[] = [];
 
   for (const file of files) {
@@ -97,6 +104,7 @@ export function buildLibrary(
     else if (kind === 'job') take(kind, jobSchema, jobs);
     else if (kind === 'drill') take(kind, drillSchema, drills);
     else if (kind === 'lesson') take(kind, lessonSchema, lessons);
+    else if (kind === 'quiz') take(kind, quizSchema, quizzes);
     else if (kind === 'action log') take(kind, actionLogSchema, logs);
     else issues.push(issueAt(source, [], 'wrong-type', phrase('expected.file-kind')));
   }
@@ -108,9 +116,10 @@ export function buildLibrary(
     jobs: merged(base.jobs, jobs),
     drills: merged(base.drills, drills),
     lessons: merged(base.lessons, lessons),
+    quizzes: merged(base.quizzes, quizzes),
   };
   const around = surroundings(library, brokenIds, faults);
-  for (const loaded of [plants, profiles, scenarios, jobs, drills, lessons])
+  for (const loaded of [plants, profiles, scenarios, jobs, drills, lessons, quizzes])
     issues.push(...takenIds(loaded));
   for (const plant of plants) {
     issues.push(...checkPlant(plant), ...checkPlantProfile(plant, around.profileIds));
@@ -119,6 +128,7 @@ export function buildLibrary(
   for (const job of jobs) issues.push(...checkJob(job, around));
   for (const drill of drills) issues.push(...checkDrill(drill, around));
   for (const lesson of lessons) issues.push(...checkLesson(lesson, around));
+  for (const quiz of quizzes) issues.push(...checkQuiz(quiz, around));
   for (const log of logs) issues.push(...checkLog(log, null, faults));
   return issues.length === 0
     ? { ok: true, value: library }

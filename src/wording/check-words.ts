@@ -42,10 +42,16 @@ export function toldWords(
 ): string {
   const what = sourceWords(names, told.check);
   const said = answerWords(names, told, units);
-  // What stands the same all the time needs no moment; what was kept of a lockout is of the lockout.
-  return told.moment === 'standing' || told.moment === '' || told.check.startsWith('history')
+  const moment = readMoment(told);
+  return moment === ''
     ? say('told.all', { what, said })
-    : say('told.all-at', { what, moment: momentWords(told.moment), said });
+    : say('told.all-at', { what, moment, said });
+}
+
+/** When something was read; empty where that goes without saying. */
+export function readMoment({ check, moment }: { readonly check: string; readonly moment: string }) {
+  // What stands the same all the time needs no moment; what was kept of a lockout is of the lockout.
+  return moment === 'standing' || check.startsWith('history') ? '' : momentWords(moment);
 }
 
 /** Where a reading is from, which need not be called what is done for it. */
@@ -98,7 +104,7 @@ function deviceWords(name: string): string {
   return say('told.input', { what: isMessage(code) ? say(code) : idWords(input) });
 }
 
-function pointName({ testPoints }: Names, id: string, tool: string): string {
+export function pointName({ testPoints }: Names, id: string, tool: string): string {
   const point = testPoints.find((each) => each.id === id);
   return point === undefined ? idWords(id) : sayMessage(placeLabel(point, tool));
 }

@@ -3,3 +3,5 @@ export { channelName } from './channel-name.ts';
 export * from './check-words.ts';
 export * from './plain-words.ts';
 export * from './quantity-text.ts';
+export * from './quiz/index.ts';
+export * from './paper/index.ts';

@@ -8,11 +8,11 @@ test('an address of no scenario says so and leads to another', async ({ page }) 
   await expect(page.getByRole('heading', { name: 'Practise' })).toBeVisible();
 });
 
-test('the quiz door says that it is not built and leads nowhere', async ({ page }) => {
-  await page.goto('/');
-  const door = page.locator('.door', { hasText: 'Quiz' });
-  await expect(door).toContainText('Not built yet');
-  await expect(page.getByRole('link', { name: /Quiz/ })).toHaveCount(0);
+test('an address of no quiz says so and leads to the quizzes', async ({ page }) => {
+  await page.goto('/#/quiz/take/20260504090000000');
+  await expect(page.getByRole('heading', { level: 1, name: 'No such quiz here' })).toBeVisible();
+  await page.getByRole('link', { name: 'Choose a quiz' }).click();
+  await expect(page.getByRole('heading', { level: 1, name: 'Quiz' })).toBeVisible();
 });
 
 test('scripting of each frame can be measured', async ({ page }, info) => {

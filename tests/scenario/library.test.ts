@@ -173,7 +173,7 @@ describe('what a scenario names must be there', () => {
   });
   it('asks what a file is when nothing tells', () => {
     expect(issuesOf([{ path: 'mine.yaml', text: 'colour: grey' }]).map(withPlace)).toEqual([
-      'mine.yaml:1:1: found a group of keys; expected a plant (with gasTrain), a profile (with timings), a scenario (with plant), a job (with card), a drill (with question), a lesson (with intro) or an action log (a list).',
+      'mine.yaml:1:1: found a group of keys; expected a plant (with gasTrain), a profile (with timings), a scenario (with plant), a job (with card), a drill (with question), a lesson (with intro), quiz items (with items) or an action log (a list).',
     ]);
   });
 });

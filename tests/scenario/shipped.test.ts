@@ -31,6 +31,7 @@ describe('the shipped scenarios', () => {
       ...write('jobs', library.jobs),
       ...write('drills', library.drills),
       ...write('lessons', library.lessons),
+      ...write('quiz', library.quizzes),
     ]);
     expect(again).toEqual({ ok: true, value: library });
   });

@@ -21,12 +21,12 @@ export function FrontPage() {
           <p>{say('app.teach.door')}</p>
           <span className="door-go">{say('app.teach.show')} →</span>
         </a>
-        <div className="door door-shut">
+        <a className="door" href="#/quiz">
           <TickDrawing />
           <h2>{say('app.quiz.title')}</h2>
           <p>{say('app.quiz.door')}</p>
-          <p className="door-note">{say('app.quiz.not-built')}</p>
-        </div>
+          <span className="door-go">{say('app.quiz.go')} →</span>
+        </a>
       </nav>
     </FrontFrame>
   );

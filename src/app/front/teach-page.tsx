@@ -1,5 +1,6 @@
 import { say } from '../../i18n/index.ts';
 import { PageHeading } from '../shell/page-heading.tsx';
+import { hrefOf } from '../shell/route.ts';
 import { BackToFront } from './back-to-front.tsx';
 import { FrontFrame } from './front-frame.tsx';
 import { PlantChooser } from './plant-chooser.tsx';
@@ -14,6 +15,12 @@ export function TeachPage() {
       <BackToFront />
       <PageHeading>{say('app.teach.title')}</PageHeading>
       <p className="front-lead">{say('app.teach.lead')}</p>
+      <p className="teach-paper">
+        <a className="button" href={hrefOf({ page: 'paper' })}>
+          {say('app.teach.paper')}
+        </a>
+        <span>{say('app.teach.paper.about')}</span>
+      </p>
       <PlantChooser {...chooser} />
       {plant === undefined ? null : (
         <>

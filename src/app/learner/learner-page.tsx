@@ -5,6 +5,7 @@ import type { Skill } from '../../../machines/job/index.ts';
 import { say } from '../../i18n/index.ts';
 import { FrontFrame } from '../front/front-frame.tsx';
 import { PageHeading } from '../shell/page-heading.tsx';
+import { hrefOf } from '../shell/route.ts';
 import { concerns } from './learner-map.ts';
 import { NextList } from './next-list.tsx';
 import { ResultHistory } from './result-history.tsx';
@@ -67,6 +68,10 @@ export function LearnerPage() {
               <>
                 <h2 id="next-title">{say('learner.next')}</h2>
                 <NextList next={map.next} />
+                <p>
+                  {say('learner.next.quiz')}{' '}
+                  <a href={hrefOf({ page: 'quiz' })}>{say('learner.next.quiz.link')}</a>
+                </p>
               </>
             ) : (
               <SkillDetail one={one} onClose={() => setChosen(null)} />

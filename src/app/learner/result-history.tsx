@@ -1,6 +1,7 @@
 import { useState } from 'react';
 import { say, sayWord } from '../../i18n/index.ts';
 import { exerciseTitle } from '../library/exercises.ts';
+import { historyRows, type QuizRow } from './history-rows.ts';
 import type { KeptResult } from './result-record.ts';
 import { conductWords, foundWords, helpWords, pathWords } from './result-words.ts';
 import { dayOf, skillName } from './skill-words.ts';
@@ -12,7 +13,8 @@ const COLUMNS = ['when', 'what', 'found', 'path', 'conduct', 'help'] as const;
 /** Every result with its parts, the latest first. */
 export function ResultHistory({ results }: { readonly results: readonly KeptResult[] }) {
   const [all, setAll] = useState(false);
-  if (results.length === 0) return <p className="choices-lead">{say('learner.history.none')}</p>;
+  const rows = historyRows(results);
+  if (rows.length === 0) return <p className="choices-lead">{say('learner.history.none')}</p>;
   return (
     <>
       <table className="learner-table learner-history">
@@ -26,19 +28,45 @@ export function ResultHistory({ results }: { readonly results: readonly KeptResu
           </tr>
         </thead>
         <tbody>
-          {(all ? results : results.slice(0, FEW)).map((result) => (
-            <Row key={`${result.kind} ${result.id} ${result.startedISO}`} result={result} />
-          ))}
+          {(all ? rows : rows.slice(0, FEW)).map((row) =>
+            row.kind === 'questions' ? (
+              <QuestionsRow key={`quiz ${row.startedISO}`} row={row} />
+            ) : (
+              <Row key={`${row.kind} ${row.id} ${row.startedISO}`} result={row} />
+            ),
+          )}
         </tbody>
       </table>
-      {all || results.length <= FEW ? null : (
+      {all || rows.length <= FEW ? null : (
         <p className="learner-more">
           <button type="button" className="button" onClick={() => setAll(true)}>
-            {say('learner.history.more', { count: results.length })}
+            {say('learner.history.more', { count: rows.length })}
           </button>
         </p>
       )}
     </>
+  );
+}
+
+/** A quiz has a verdict alone: no way to a cause, nothing done, no help. */
+function QuestionsRow({ row }: { readonly row: QuizRow }) {
+  const { atISO, skills, right, count } = row;
+  return (
+    <tr>
+      <td>{dayOf(atISO)}</td>
+      <th scope="row">
+        {say('learner.history.quiz')}
+        <span className="quiet">{skills.map(skillName).join(', ')}</span>
+      </th>
+      <td data-column={say('learner.history.found')}>
+        {say('learner.found.quiz', { right, count })}
+      </td>
+      {(['path', 'conduct', 'help'] as const).map((column) => (
+        <td key={column} data-column={say(`learner.history.${column}`)} data-empty={true}>
+          –
+        </td>
+      ))}
+    </tr>
   );
 }
 

@@ -53,7 +53,8 @@ export function caseOfExercise(
   };
 }
 
-function soundSetup(library: LearnerLibrary, plant: string): RunSetup | null {
+/** A start of the plant with nothing wrong; null where the library has none. */
+export function soundSetup(library: LearnerLibrary, plant: string): RunSetup | null {
   const start = library.scenarios.find((one) => one.plant === plant && one.faults.length === 0);
   return start === undefined ? null : setupOf(library, start.id);
 }

@@ -1,8 +1,9 @@
 import type { Run, RunSetup } from '../../engine/index.ts';
 import type { ExerciseAnswer } from '../../scenario/index.ts';
 import type { BenchPort } from './bench-port.ts';
+import type { ShownItem } from './item-run-schema.ts';
 import type { Facts, Failure, ToPage } from './protocol.ts';
-import type { WorkKind } from './work-protocol.ts';
+import type { RunKind } from './work-protocol.ts';
 
 export interface Stage {
   readonly setup: RunSetup;
@@ -20,7 +21,8 @@ export interface Stage {
 export interface HostPorts {
   nowMs(): number;
   post(message: ToPage, transfer?: Transferable[]): void;
-  openStage: (id: string, kind: WorkKind) => Stage;
+  /** @param item of the kind `quiz` only */
+  openStage: (id: string, kind: RunKind, item?: ShownItem) => Stage;
   createRun: (setup: RunSetup) => Run;
   readonly bench: BenchPort;
 }

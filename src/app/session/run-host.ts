@@ -36,6 +36,8 @@ export function createRunHost(ports: HostPorts): RunHost {
 
   function answer(message: ToWorker): void {
     if (message.type === 'open') {
+      // A host that is lent to one session after the other counts for each anew.
+      answered = 1;
       open(message);
       return;
     }
@@ -84,7 +86,7 @@ export function createRunHost(ports: HostPorts): RunHost {
 
   function open(message: Extract<ToWorker, { type: 'open' }>): void {
     held = null;
-    const stage = ports.openStage(message.id, message.kind);
+    const stage = ports.openStage(message.id, message.kind, message.item);
     const log = message.log ?? stage.setup.actions;
     const run = ports.createRun({ ...stage.setup, actions: [...log] });
     const facts = stage.facts(run);

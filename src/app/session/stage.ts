@@ -23,10 +23,10 @@ import { partsOf } from './plant-parts.ts';
 import type { Facts } from './protocol.ts';
 import { stepFacts } from './step-facts.ts';
 import { wiringFacts } from './wiring-facts.ts';
-import type { WorkKind } from './work-protocol.ts';
+import type { RunKind } from './work-protocol.ts';
 
 /** A healthy start that has not reached modulation by then will not be waited for. */
-const HEALTHY_UNTIL_S = 420;
+export const HEALTHY_UNTIL_S = 420;
 
 /** The recorder keeps one hour; a run that can be rewound ends there rather than forget its own beginning. */
 export const MAX_RUN_S = 3600;
@@ -34,7 +34,9 @@ export const MAX_RUN_S = 3600;
 const MAX_VISIT_S = 8 * 3600;
 
 /** What a scenario or an exercise of the library sets up, with all that the page needs to explain it. */
-export function openStage(library: LearnerLibrary, id: string, kind: WorkKind = 'watch'): Stage {
+export function openStage(library: LearnerLibrary, id: string, kind: RunKind = 'watch'): Stage {
+  // The start of a quiz item stands in no file; the stage for it is in item-stage.ts.
+  if (kind === 'quiz') throw openFailure('unknown scenario', id);
   return kind === 'watch' ? stageOfStart(library, id) : stageOfExercise(library, kind, id);
 }
 
@@ -94,7 +96,7 @@ const ACTS_ON_A_VISIT = Object.keys(ACTION_TABLES).filter(
 );
 
 interface Frame {
-  readonly kind: WorkKind;
+  readonly kind: RunKind;
   readonly card: Omit<Facts['scenario'], 'plant'>;
   readonly allow: string[] | null;
   readonly arriveS: number;
@@ -103,7 +105,7 @@ interface Frame {
   readonly answer: ExerciseAnswer | null;
 }
 
-function stageOf(setup: RunSetup, frame: Frame): Stage {
+export function stageOf(setup: RunSetup, frame: Frame): Stage {
   const { healthyUntilS, endS, answer } = frame;
   const healthySetup = healthy(setup);
   return {
@@ -181,8 +183,8 @@ function healthy(setup: RunSetup): RunSetup {
 }
 
 /** A plant at work cannot be taken back; one that is shown can. */
-function rewinds(kind: WorkKind): boolean {
-  return kind === 'watch' || kind === 'lesson';
+function rewinds(kind: RunKind): boolean {
+  return kind === 'watch' || kind === 'lesson' || kind === 'quiz';
 }
 
 function hashOf(setup: RunSetup): string {

@@ -3,8 +3,9 @@ import { z } from 'zod';
 import { LOOK_WHATS } from '../../engine/index.ts';
 import { deskSchema } from '../work/desk-schema.ts';
 import { actionSchema, timedActionSchema } from './action-schema.ts';
+import { shownItemSchema } from './item-run-schema.ts';
 import { SPEEDS } from './protocol.ts';
-import { toolUseSchema, WORK_KINDS } from './work-protocol.ts';
+import { RUN_KINDS, toolUseSchema } from './work-protocol.ts';
 
 const timeS = z.number().min(0);
 /** More meters than a plant has places for. */
@@ -24,8 +25,10 @@ export const STOPS = ['each step'] as const;
 export const toWorkerSchema = z.discriminatedUnion('type', [
   z.strictObject({
     type: z.literal('open'),
-    kind: z.enum(WORK_KINDS),
+    kind: z.enum(RUN_KINDS),
     id: z.string().max(200),
+    /** With the kind `quiz`, where it takes the place of a file of the library. */
+    item: shownItemSchema.optional(),
     /** What was done before, when an earlier run is taken up again. */
     log: z.array(timedActionSchema).optional(),
     /** How far it had come; left out: to where the learner comes. */

@@ -27,6 +27,9 @@ import { QUANTITY_KINDS, UNITS } from '../../quantity/index.ts';
 
 export const WORK_KINDS = ['watch', 'job', 'drill', 'lesson'] as const;
 export type WorkKind = (typeof WORK_KINDS)[number];
+/** Besides work there is the start that a quiz item is about: looked at, never worked on or kept. */
+export const RUN_KINDS = [...WORK_KINDS, 'quiz'] as const;
+export type RunKind = (typeof RUN_KINDS)[number];
 
 const word = z.string().max(200);
 const timeS = z.number().min(0);
@@ -130,7 +133,7 @@ export const sheetRowSchema = z.object({
 }) satisfies z.ZodType<SheetRow>;
 
 export const workFactsSchema = z.object({
-  kind: z.enum(WORK_KINDS),
+  kind: z.enum(RUN_KINDS),
   /** False: the plant cannot be taken back; looking back only shows the record. */
   rewinds: z.boolean(),
   /** Actions that may be done here; null when all may. */

@@ -1,11 +1,14 @@
 /**
  * The worker: a run host, a clock for it, and the shipped library to open scenarios from. Asked to
- * reason it does only that, in a second one of its kind, so that the engine is loaded from one file.
+ * reason, or to make items of a quiz, it does only that, in another one of its kind, so that the
+ * engine is loaded from one file.
  */
 import library from 'virtual:library';
 import { createRun } from '../../engine/index.ts';
 import { benchPort } from './bench-port.ts';
 import { caseOfExercise } from './exercise-case.ts';
+import { openItemStage } from './item-stage.ts';
+import type { MakeHost } from './make-host.ts';
 import type { ReasonHost } from './reason-host.ts';
 import { createRunHost } from './run-host.ts';
 import { openStage } from './stage.ts';
@@ -16,7 +19,8 @@ const TICK_MS = 25;
 const host = createRunHost({
   nowMs: () => performance.now(),
   post: (message, transfer = []) => self.postMessage(message, { transfer }),
-  openStage: (id, kind) => openStage(library, id, kind),
+  openStage: (id, kind, item) =>
+    item === undefined ? openStage(library, id, kind) : openItemStage(library, id, item),
   createRun: (setup) => createRun(setup),
   bench: benchPort,
 });
@@ -38,6 +42,21 @@ async function startReasoning(): Promise<ReasonHost> {
   });
 }
 
+let making: Promise<MakeHost> | null = null;
+
+async function startMaking(): Promise<MakeHost> {
+  const [{ createMakeHost }, { loadAtlas }, { makePort }] = await Promise.all([
+    import('./make-host.ts'),
+    import('./load-atlas.ts'),
+    import('./make-port.ts'),
+  ]);
+  return createMakeHost({
+    ...makePort(library),
+    post: (message) => self.postMessage(message),
+    loadAtlas,
+  });
+}
+
 let timer: ReturnType<typeof setTimeout> | null = null;
 
 function tick(): void {
@@ -45,7 +64,12 @@ function tick(): void {
 }
 
 self.onmessage = (event: MessageEvent) => {
-  if (isToReason(event.data)) {
+  if (isOfType(event.data, 'make item')) {
+    making ??= startMaking();
+    making.then((makes) => makes.receive(event.data)).catch(failLoudly);
+    return;
+  }
+  if (isOfType(event.data, 'reason')) {
     reasoning ??= startReasoning();
     reasoning.then((reasons) => reasons.receive(event.data)).catch(failLoudly);
     return;
@@ -61,6 +85,6 @@ function failLoudly(error: unknown): void {
   });
 }
 
-function isToReason(message: unknown): boolean {
-  return (message as { readonly type?: unknown } | null)?.type === 'reason';
+function isOfType(message: unknown, type: string): boolean {
+  return (message as { readonly type?: unknown } | null)?.type === type;
 }

@@ -1,7 +1,6 @@
 import { type ComponentType, lazy, Suspense, useEffect } from 'react';
 import { loadMessages, type MessagePart, say } from '../../i18n/index.ts';
 import { FrontPage } from '../front/front-page.tsx';
-import { QuizPage } from '../front/quiz-page.tsx';
 import type { Store } from '../session/store.ts';
 import type { Surroundings } from '../settings/theme.ts';
 import { LoadGuard } from './load-guard.tsx';
@@ -24,6 +23,20 @@ const WORK_WORDS = [
   'learner',
 ] as const;
 
+const QUIZ_WORDS = [
+  ...RUN_WORDS,
+  'bench',
+  'guidance',
+  'job',
+  'learner',
+  'quiz',
+  'quiz-calculation',
+  'quiz-cause',
+  'quiz-conduct',
+  'quiz-reading',
+  'quiz-stem',
+] as const;
+
 const PractisePage = lazyPage(
   ['job', 'learner'],
   async () => (await import('../front/practise-page.tsx')).PractisePage,
@@ -33,6 +46,10 @@ const LearnerPage = lazyPage(
   async () => (await import('../learner/learner-page.tsx')).LearnerPage,
 );
 const TeachPage = lazyPage([], async () => (await import('../front/teach-page.tsx')).TeachPage);
+const PaperPage = lazyPage(
+  [...QUIZ_WORDS, 'guidance', 'quiz-paper'],
+  async () => (await import('../teach-paper/paper-page.tsx')).PaperPage,
+);
 const BlindPage = lazyPage(
   RUN_WORDS,
   async () => (await import('../working/blind-page.tsx')).BlindPage,
@@ -53,6 +70,18 @@ const DrillPage = lazyPage(
 const LessonPage = lazyPage(
   WORK_WORDS,
   async () => (await import('../lesson/lesson-page.tsx')).LessonPage,
+);
+const QuizHomePage = lazyPage(
+  ['job', 'learner', 'quiz'],
+  async () => (await import('../quiz/quiz-home-page.tsx')).QuizHomePage,
+);
+const QuizTakingPage = lazyPage(
+  QUIZ_WORDS,
+  async () => (await import('../quiz/quiz-taking-page.tsx')).QuizTakingPage,
+);
+const QuizResultPage = lazyPage(
+  QUIZ_WORDS,
+  async () => (await import('../quiz/quiz-result-page.tsx')).QuizResultPage,
 );
 
 function lazyPage<Props extends object>(
@@ -87,6 +116,8 @@ function pageOf(route: Route, surroundings: Store<Surroundings>) {
       return <LearnerPage />;
     case 'teach':
       return <TeachPage />;
+    case 'paper':
+      return <PaperPage />;
     case 'job':
       return <JobPage key={route.id} id={route.id} surroundings={surroundings} />;
     case 'branch':
@@ -103,7 +134,11 @@ function pageOf(route: Route, surroundings: Store<Surroundings>) {
     case 'lesson':
       return <LessonPage key={route.id} id={route.id} surroundings={surroundings} />;
     case 'quiz':
-      return <QuizPage />;
+      return <QuizHomePage />;
+    case 'quiz-taking':
+      return <QuizTakingPage key={route.quiz} quiz={route.quiz} surroundings={surroundings} />;
+    case 'quiz-result':
+      return <QuizResultPage key={route.quiz} quiz={route.quiz} surroundings={surroundings} />;
     case 'blind':
       return <BlindPage key={route.number} number={route.number} surroundings={surroundings} />;
     case 'watch':
@@ -133,8 +168,13 @@ function titleOf(route: Route): string {
       return say('app.title.learner');
     case 'teach':
       return say('app.teach.title');
+    case 'paper':
+      return say('app.teach.paper');
     case 'quiz':
       return say('app.quiz.title');
+    case 'quiz-taking':
+    case 'quiz-result':
+      return say(`app.title.${route.page}`);
     case 'job':
     case 'branch':
       return say('app.title.job');

@@ -6,7 +6,11 @@ export type Route =
   /** The learner map. */
   | { readonly page: 'learner' }
   | { readonly page: 'teach' }
+  /** Questions on paper. */
+  | { readonly page: 'paper' }
   | { readonly page: 'quiz' }
+  /** A quiz under way, and one that is over; by when it was begun, digits alone. */
+  | { readonly page: 'quiz-taking' | 'quiz-result'; readonly quiz: string }
   | { readonly page: 'watch'; readonly scenario: string; readonly projector: boolean }
   /** A start with something wrong, by number only, so that no title gives it away. */
   | { readonly page: 'blind'; readonly number: number }
@@ -24,6 +28,8 @@ export type ExercisePage = (typeof EXERCISE_PAGES)[number];
 
 const GUIDANCE = ['guided', 'practice', 'assessment'] as const satisfies readonly Guidance[];
 const LEARNER = 'map';
+const PAPER = 'paper';
+const QUIZ_ACTS = { take: 'quiz-taking', result: 'quiz-result' } as const;
 
 /** Routes live behind the `#`, so that any server, or none, can serve the page. */
 export function parseRoute(hash: string): Route {
@@ -47,7 +53,10 @@ export function parseRoute(hash: string): Route {
     const guidance = exercise === 'job' ? GUIDANCE.find((each) => each === way) : undefined;
     return { page: exercise, id: scenario, ...(guidance === undefined ? {} : { guidance }) };
   }
+  if (door === 'quiz' && (act === 'take' || act === 'result') && /^\d{17}$/.test(scenario ?? ''))
+    return { page: QUIZ_ACTS[act], quiz: scenario ?? '' };
   if (door === 'practise' && act === LEARNER && parts.length === 2) return { page: 'learner' };
+  if (door === 'teach' && act === PAPER && parts.length === 2) return { page: 'paper' };
   if (parts.length === 1 && (door === 'practise' || door === 'teach' || door === 'quiz'))
     return { page: door };
   return { page: 'front' };
@@ -63,6 +72,12 @@ export function hrefOf(route: Route): string {
       return `#/practise/blind/${route.number}`;
     case 'learner':
       return `#/practise/${LEARNER}`;
+    case 'paper':
+      return `#/teach/${PAPER}`;
+    case 'quiz-taking':
+      return `#/quiz/take/${route.quiz}`;
+    case 'quiz-result':
+      return `#/quiz/result/${route.quiz}`;
     case 'job':
     case 'drill':
     case 'lesson':

@@ -1,5 +1,8 @@
 export { arrivedS } from './arrived.ts';
 export type { ConductFinding } from './finding.ts';
+export { jointsOf } from './gas-places.ts';
+export { INSIDE_PARTS, LOOKS_INSIDE } from './inside-work.ts';
+export { lessSafe } from './interlocks.ts';
 export { conductOf, judgeConduct } from './judge-conduct.ts';
 export { lookedAt } from './looked-at.ts';
 export { type MinutesLine, type MinutesUsed, minutesOf } from './minutes-of.ts';

@@ -8,9 +8,9 @@ import {
 } from '../../diagnosis/index.ts';
 import { createRun, type RunSetup } from '../../engine/index.ts';
 import { type Fault, faultsOf } from '../../faults/index.ts';
+import type { Pool } from '../pool.ts';
 import { fingerprintOf, type Keep, pack } from './keep.ts';
-import type { Pool } from './pool.ts';
-import type { TakenSample } from './worker.ts';
+import type { AtlasTask, TakenSample } from './worker.ts';
 
 /** Goes up when samples are taken in another way that sound plants do not show. */
 const SAMPLES_VERSION = '3';
@@ -20,7 +20,7 @@ const WORDS: ReadonlySet<string> = new Set(['title', 'description']);
 export interface AtlasWork {
   readonly plant: string;
   readonly setup: RunSetup;
-  readonly pool: Pool;
+  readonly pool: Pool<AtlasTask, readonly TakenSample[]>;
   readonly keep: Keep;
   /** Fingerprint of the atlas that is there already. */
   readonly standing: string | null;

@@ -8,10 +8,11 @@ import { type CommandSpec, inQuotes, parseArguments, perhaps } from '../argument
 import { buildAtlas } from '../atlas/build-atlas.ts';
 import { atlasFile, atlasFolder, readAtlas, writeAtlas } from '../atlas/files.ts';
 import { openKeep } from '../atlas/keep.ts';
-import { createPool } from '../atlas/pool.ts';
+import type { AtlasData, AtlasTask, TakenSample } from '../atlas/worker.ts';
 import { issueLines } from '../issue-lines.ts';
 import { readLibrary } from '../library.ts';
 import { type Outcome, refuse, succeed } from '../outcome.ts';
+import { createPool } from '../pool.ts';
 import { soundSetup } from '../sound-setup.ts';
 
 const SPEC: CommandSpec = {
@@ -58,7 +59,8 @@ export async function atlas(
   // Here and not above: the bundler is large, and no other command needs it.
   const { bundledFile } = await import('../bench/bundle.ts');
   const worker = await bundledFile('src/cli/atlas/worker.ts', 'atlas-worker');
-  const pool = createPool(worker, availableParallelism(), { setups: Object.fromEntries(setups) });
+  const data: AtlasData = { setups: Object.fromEntries(setups) };
+  const pool = createPool<AtlasTask, readonly TakenSample[]>(worker, availableParallelism(), data);
   const fresh = options.has('--fresh');
   const lines: string[] = [];
   try {

@@ -6,8 +6,10 @@ import { type Outcome, refuse, succeed } from '../outcome.ts';
 import { atlas } from './atlas.ts';
 import { check } from './check.ts';
 import { diagnose } from './diagnose.ts';
+import { items } from './items.ts';
 import { learners } from './learners.ts';
 import { list } from './list.ts';
+import { paper } from './paper.ts';
 import { run } from './run.ts';
 import { schema } from './schema.ts';
 
@@ -27,7 +29,9 @@ const LONG_COMMANDS: ReadonlyMap<
   (words: readonly string[], root: string, tell: (line: string) => void) => Promise<Outcome>
 > = new Map([
   ['atlas', atlas],
+  ['items', items],
   ['learners', learners],
+  ['paper', paper],
 ]);
 const CALLS_FOR_HELP: ReadonlySet<string> = new Set(['help', '--help', '-h']);
 

@@ -10,8 +10,8 @@ commissioning or operating equipment.
       --until SECONDS    where the run ends; without it, where the scenario says
       --actions FILE     what a person does: a list of {t, type, ...}, YAML or JSON
   flamewright check FILE...
-      checks plants, profiles, scenarios, jobs, drills, lessons and action logs, each mistake
-      with its place
+      checks plants, profiles, scenarios, jobs, drills, lessons, quiz items and action logs, each
+      mistake with its place; quiz items that name what is wrong are proved by running it
   flamewright list plants|profiles|faults|scenarios|jobs|drills|lessons [--json]
   flamewright schema [FOLDER]
       writes the JSON Schemas for editors, by default to scenarios/schema
@@ -21,6 +21,20 @@ commissioning or operating equipment.
       --plant PLANT      only this plant
       --to FOLDER        where the files go
       --fresh            trusts nothing that was kept of earlier times
+  flamewright items [--kind KIND] [--to FILE] [--json]
+      makes quiz items from seeded runs of every plant on all cores, proves and lints each, writes
+      those that pass, by default to assets/page/quiz/items.json, and says why the others did not;
+      leans on the files of flamewright atlas
+      --kind KIND        only this kind, and nothing is written
+  flamewright paper [--number N] [--count N] [--plant PLANTS] [--skill SKILLS] [--kind KINDS]
+      [--as text|html|gift|qti] [--to FILE]
+      questions for a class with their key, spread over the skills; the same number and choices
+      give the same paper; leans on the files of flamewright atlas and flamewright items
+      --number N         number of the paper, by default 1
+      --count N          how many questions, by default 20
+      --plant, --skill, --kind  only these, with commas between them
+      --as FORM          plain text, a page to print, GIFT, or a package of QTI 2.1
+      --to FILE          where it goes; without it to the standard output, but for QTI
   flamewright diagnose FILE|NAME [--atlas FOLDER] [--json]
       of a job, a drill or a scenario: the way to its cause by the best checks, with their minutes,
       what the permitted checks cannot tell from it, how hard it is; leans on the files of
@@ -64,6 +78,16 @@ Exit code 0: it ran (a lockout is a result, not a failure). 2: bad input or usag
   'usage.expect.folder': 'the name of a folder',
   'usage.expect.diagnose': 'one scenario, job or drill, by name or as a file, or --all',
   'usage.expect.seeds': 'a whole number from 1 to {max}',
+  'usage.expect.item-kind': 'a kind of quiz item',
+  'usage.unknown-choice': '{command}: the option {option} has {found}; expected {expected}.{perhaps}',
+  'usage.expect.whole': 'a whole number from {min} to {max}',
+  'usage.expect.plants': 'names of plants with commas between them',
+  'usage.expect.skills': 'names of skills with commas between them',
+  'usage.expect.kinds': 'kinds of question with commas between them',
+  'usage.no-items': '{command}: there are no questions in {file}; flamewright items makes them.',
+  'usage.no-questions':
+    '{command}: no question fits what is chosen; choose more plants, skills or kinds.',
+  'usage.paper-needs-file': '{command}: a package of QTI 2.1 goes to a file; name it by --to FILE.',
   'usage.expect.nothing': 'nothing more',
 
   'check.in-order': '{file}: in order ({kind})',
@@ -73,7 +97,17 @@ Exit code 0: it ran (a lockout is a result, not a failure). 2: bad input or usag
   'kind.job': 'job',
   'kind.drill': 'drill',
   'kind.lesson': 'lesson',
+  'kind.quiz': 'quiz items',
   'kind.action log': 'action log',
+  'items.line': '{plant}, {kind}: {kept} kept of {tried} tried',
+  'items.kept': '{kept} kept of {tried}',
+  'items.reason': '{reason} {count}',
+  'items.written': '{file}: {count} items',
+  'paper.progress': '{done} of {of} questions',
+  'paper.left-out': 'left out, since it could not be proved again: {id}',
+  'paper.fewer':
+    'there are only {count} such questions on topics of their own; more plants, skills or kinds give a longer paper',
+  'paper.written': 'written: {file}, {count} questions',
   'schema.written': 'written: {file}',
 
   'run.heading': '{title} ({id})',

@@ -26,11 +26,16 @@ export const front = {
   'app.teach.show': 'Show a start to the class',
   'app.teach.lead':
     'Choose a start to project. The class sees the plant, the step and the chart; your side stays folded away until you need it.',
+  'app.teach.paper': 'A paper for a class',
+  'app.teach.paper.about':
+    'Quiz questions on paper with an answer key, or as a file for a learning platform.',
   'app.teach.not-built':
     'Classes that learners join with a code, the board of learners, and keeping results. What opens here runs on this machine alone.',
   'app.quiz.title': 'Quiz',
   'app.quiz.door': 'Short questions on lockout causes that explain themselves and come back.',
-  'app.quiz.not-built': 'Not built yet: there is nothing behind this door so far.',
+  'app.quiz.go': 'Choose a quiz',
+  'app.title.quiz-taking': 'A quiz',
+  'app.title.quiz-result': 'Result of a quiz',
   'app.title.learner': 'Learner map',
   'app.title.job': 'A job',
   'app.title.drill': 'A drill',

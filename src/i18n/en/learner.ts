@@ -4,7 +4,7 @@ export const learner = {
   'learner.lead':
     'What you are sure of and what is worth practising, made from what you did on this device. Nothing leaves it unless you export it.',
   'learner.lead-empty':
-    'Nothing is known yet. Each job, drill and lesson that you finish on this device adds to the map. Nothing leaves it unless you export it.',
+    'Nothing is known yet. Each job, drill, lesson and quiz that you finish on this device adds to the map. Nothing leaves it unless you export it.',
   'learner.link': 'Learner map',
 
   'learner.map': 'Skills',
@@ -57,6 +57,8 @@ export const learner = {
 
   'learner.next': 'What to practise next',
   'learner.next.line': 'Next:',
+  'learner.next.quiz': 'Short questions come back when they are due:',
+  'learner.next.quiz.link': 'Quiz',
   'learner.next.nothing': 'Everything that is in the library is in hand. Go on with that first.',
   'learner.next.level': 'Level {level} of 5',
   'learner.guidance.guided': 'guided',
@@ -93,6 +95,8 @@ export const learner = {
   'learner.found.not-found': 'not found',
   'learner.found.right': 'answered right',
   'learner.found.wrong': 'not answered right',
+  'learner.found.quiz': '{right} of {count} questions right',
+  'learner.history.quiz': 'Quiz',
   'learner.found.lesson': '{percent} % of the questions right',
   'learner.found.unknown': 'not known: judged without an atlas',
   'learner.path.straight': 'straight: {percent} % of the time was needed',
@@ -111,7 +115,7 @@ export const learner = {
   'learner.import': 'Import results',
   'learner.erase': 'Erase all results',
   'learner.erase-sure':
-    'Erase all results on this device for good? Work begun before now will not count any more.',
+    'Erase all results on this device for good? Work begun before now will not count any more. Quiz answers, and what is due for review, are erased under Quiz.',
   'learner.imported.none': 'All of them were here already.',
   'learner.imported.one': '1 result taken in.',
   'learner.imported.many': '{count} results taken in.',

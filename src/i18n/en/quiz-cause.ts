@@ -1,1 +1,48 @@
-export const quizCause = {} as const;
+/** Items about the cause of a start that went wrong, answered in words or on the drawing. */
+export const quizCause = {
+  'quiz.cause.called': '{plant}: heat was called for.',
+  'quiz.cause.before-call': '{plant}: the burner locked out at rest, before heat was called for.',
+  'quiz.cause.locked-out':
+    'It locked out in the step “{step}”; the controller keeps the lockout as “{lockout}”.',
+  'quiz.cause.in-service':
+    'The start came through to service, but something is not as it should be.',
+  'quiz.cause.no-start': 'No start began, and nothing locked out.',
+  'quiz.cause.stands':
+    'When the record ends the burner is in the step “{step}”; nothing locked out.',
+  'quiz.cause.asks': 'Which of these is the cause?',
+  'quiz.cause.says': '{cause}',
+  'quiz.cause.fits': '“{reading}”: with this cause it reads so.',
+  'quiz.cause.refuted': '“{reading}” rules it out: with “{cause}” it would be “{instead}”.',
+  'quiz.cause.not-so-far':
+    '“{reading}” rules it out: with “{cause}” the start would not have come to that.',
+  'quiz.where.asks': 'At which thing of the drawing does the cause lie?',
+  'quiz.where.refuted': '“{reading}” rules it out: with a fault at {spot} it would be “{instead}”.',
+  'quiz.where.not-so-far':
+    '“{reading}” rules it out: with a fault at {spot} the start would not have come to that.',
+  'quiz.where.key': 'The cause: {cause}.',
+  'quiz.where.spot.cock': 'the manual gas cock',
+  'quiz.where.spot.strainer': 'the gas strainer',
+  'quiz.where.spot.regulator': 'the gas regulator',
+  'quiz.where.spot.upstream-valve': 'the upstream main valve',
+  'quiz.where.spot.downstream-valve': 'the downstream main valve',
+  'quiz.where.spot.vent-valve': 'the vent valve',
+  'quiz.where.spot.pilot-valve': 'the pilot valve',
+  'quiz.where.spot.pilot-regulator': 'the pilot regulator',
+  'quiz.where.spot.fuel-valve': 'the fuel control valve',
+  'quiz.where.spot.servo': 'the servo of damper and fuel valve',
+  'quiz.where.spot.damper': 'the air damper with its servo',
+  'quiz.where.spot.damper-alone': 'the air damper',
+  'quiz.where.spot.inlet-screen': 'the air inlet screen',
+  'quiz.where.spot.fan': 'the combustion air fan',
+  'quiz.where.spot.drive': 'the fan drive',
+  'quiz.where.spot.contactor': 'the fan contactor',
+  'quiz.where.spot.air-switch': 'the airflow switch',
+  'quiz.where.spot.burner': 'the burner head',
+  'quiz.where.spot.flame-sensor': 'the flame sensor',
+  'quiz.where.spot.stack': 'the flue and stack',
+  'quiz.where.spot.vessel': 'the boiler vessel',
+  'quiz.where.spot.level-gauge': 'the level gauge',
+  'quiz.where.spot.pump': 'the circulating pump',
+  'quiz.cause.caution':
+    'These readings are taken near gas, live wires or moving parts. On a real plant they need the local codes, the equipment’s own instructions and a licence for the work.',
+} as const;

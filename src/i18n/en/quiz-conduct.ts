@@ -1,1 +1,189 @@
-export const quizConduct = {} as const;
+/** Pieces of what any item says, and the items about conduct. */
+export const quizConduct = {
+  'quiz.list.between': ', ',
+  'quiz.list.before-last': ' and ',
+  'quiz.nothing-wrong': 'nothing is wrong',
+  'quiz.check-at': '{what}, {moment}',
+
+  'quiz.start.called': 'heat called for',
+  'quiz.start.service': 'released to modulation: in service',
+  'quiz.start.lockout': 'lockout in {step}: {cause}',
+  'quiz.start.reset': 'lockout reset',
+  'quiz.start.note': '{what} at {time}',
+  'quiz.start.many': '{count} inputs of the controller changed at once at {time}',
+  'quiz.start.ends': 'the record ends, still in {step}',
+  'quiz.start.line': '{time} {what}',
+  'quiz.start.line-with': '{time} {what}; {notes}',
+
+  'quiz.conduct.asks': 'Done in this order, which course is the safe one?',
+  'quiz.conduct.course': '{acts}.',
+  'quiz.conduct.state': 'At that moment {state}.',
+
+  'quiz.conduct.tells.rest':
+    '{plant}: the burner is at rest, switched off at its own switch. The isolator is on and the gas cock is open.',
+  'quiz.conduct.tells.found':
+    '{plant}: you found the burner at rest, with the isolator on and the gas cock open.',
+  'quiz.conduct.tells.step': '{plant}: the burner is in a start, in the step {step}.',
+  'quiz.conduct.tells.service': '{plant}: the burner is in service.',
+  'quiz.conduct.tells.lockout':
+    '{plant}: a start has locked out in the step {step}. The panel says: {cause}.',
+  'quiz.conduct.tells.job': 'The work to be done: {way} the {part}.',
+  'quiz.conduct.tells.contact': 'You want to know whether this contact is made: {device}.',
+  'quiz.conduct.tells.suspected':
+    'The {device} is suspected of an open contact. You have a jumper with you.',
+  'quiz.conduct.tells.opened':
+    'Behind the gas cock, shut and locked, you have {way} the {part}. Everything is together again.',
+  'quiz.conduct.tells.replaced':
+    'With the isolator locked off and the circuit proved dead you have replaced the {part}.',
+  'quiz.conduct.tells.two-resets':
+    'You have pressed the reset twice since you came, and done nothing else. Both times it locked out in the same way.',
+  'quiz.conduct.tells.unburnt':
+    'The lockout is a few seconds old, and gas went in that did not burn.',
+  'quiz.conduct.tells.smell': 'As you come in, the room smells of gas.',
+  'quiz.conduct.tells.dial':
+    'The {part} has stopped the burner more than once this week. It stands as the commissioning sheet has it ({setting}).',
+  'quiz.conduct.tells.servo': 'You want to see what the servo of the {device} moves.',
+  'quiz.conduct.tells.inside': 'There is something to be done inside fan or burner.',
+
+  'quiz.conduct.device.low-gas': 'low-gas switch',
+  'quiz.conduct.device.high-gas': 'high-gas switch',
+  'quiz.conduct.device.furnace-pressure': 'furnace pressure switch',
+  'quiz.conduct.device.airflow': 'airflow switch',
+  'quiz.conduct.device.first-low-water': 'first low-water cut-off',
+  'quiz.conduct.device.second-low-water': 'second low-water cut-off',
+  'quiz.conduct.device.upstream-valve-closed': 'proof of closure of the upstream valve',
+  'quiz.conduct.device.downstream-valve-closed': 'proof of closure of the downstream valve',
+  'quiz.conduct.device.damper-end-switch': 'end switch of the damper',
+  'quiz.conduct.device.feed-control-pump': 'pump contact of the feed control',
+  'quiz.conduct.device.safety-relay-contact': 'contact of the safety relay',
+  'quiz.conduct.device.safety-relay-feedback': 'feedback contact of the safety relay',
+  'quiz.conduct.device.alarm-relay-contact': 'contact of the alarm relay',
+  'quiz.conduct.device.fan-relay-contact': 'contact of the fan relay',
+  'quiz.conduct.device.spark-relay-contact': 'contact of the ignition relay',
+  'quiz.conduct.device.pilot-valve-relay-contact': 'contact of the pilot valve relay',
+  'quiz.conduct.device.upstream-valve-relay-contact': 'contact of the upstream valve relay',
+  'quiz.conduct.device.downstream-valve-relay-contact': 'contact of the downstream valve relay',
+  'quiz.conduct.device.vent-valve-relay-contact': 'contact of the vent valve relay',
+  'quiz.conduct.device.warm-up': 'warm-up control',
+
+  'quiz.conduct.way.replace': 'replace',
+  'quiz.conduct.way.clean': 'clean',
+  'quiz.conduct.way.refit': 'refit',
+  'quiz.conduct.way.tighten': 'tighten',
+  'quiz.conduct.way.free': 'free',
+  'quiz.conduct.way.realign': 'realign',
+  'quiz.conduct.done.replace': 'replaced',
+  'quiz.conduct.done.clean': 'cleaned',
+  'quiz.conduct.done.refit': 'refitted',
+  'quiz.conduct.done.tighten': 'tightened',
+  'quiz.conduct.done.free': 'freed',
+  'quiz.conduct.done.realign': 'realigned',
+
+  'quiz.conduct.act.isolator-off': 'put the isolator off',
+  'quiz.conduct.act.isolator-on': 'put the isolator on',
+  'quiz.conduct.act.lock-off': 'lock the isolator off',
+  'quiz.conduct.act.unlock-only': 'take your lock off the isolator',
+  'quiz.conduct.act.back-on': 'take your lock off, put the isolator on',
+  'quiz.conduct.act.cock-shut': 'shut the gas cock',
+  'quiz.conduct.act.lock-shut': 'lock the gas cock shut',
+  'quiz.conduct.act.cock-back': 'open the gas cock again',
+  'quiz.conduct.act.cock-half': 'open the gas cock halfway',
+  'quiz.conduct.act.lock-open': 'lock the cock open',
+  'quiz.conduct.act.stop': 'press the emergency stop',
+  'quiz.conduct.act.stop-out': 'release it',
+  'quiz.conduct.act.burner-off': 'switch the burner off',
+  'quiz.conduct.act.burner-on': 'switch the burner on',
+  'quiz.conduct.act.history': 'read the lockout history',
+  'quiz.conduct.act.smell': 'smell the air of the room',
+  'quiz.conduct.act.hand-over': 'hand the plant over',
+  'quiz.conduct.act.hand-over-jumper': 'hand over with a note about the jumper',
+  'quiz.conduct.act.hand-over-set': 'hand over with a note of the new setting',
+  'quiz.conduct.act.hand-over-held': 'hand over with the servo held',
+  'quiz.conduct.act.hand-over-off': 'hand over with it off for the operator to switch on',
+  'quiz.conduct.act.hand-over-locked': 'hand the plant over with your lock on the isolator',
+  'quiz.conduct.act.reset': 'press the reset',
+  'quiz.conduct.act.reset-again': 'press the reset again',
+  'quiz.conduct.act.reset-through-purge': 'press the reset, let the purge run to its end',
+  'quiz.conduct.act.some-minutes': 'wait for five minutes',
+  'quiz.conduct.act.until-still': 'wait until the shaft stands still',
+  'quiz.conduct.act.outside': 'wait outside with the doors open',
+  'quiz.conduct.act.start': 'start the burner up into service',
+  'quiz.conduct.act.repair': '{way} the {part}',
+  'quiz.conduct.act.find-dead': 'find no volts between {place} and {other}',
+  'quiz.conduct.act.meter-volts': 'measure volts across the {device}',
+  'quiz.conduct.act.meter-ohms': 'measure ohms across the {device}',
+  'quiz.conduct.act.meter-continuity': 'test continuity across the {device}',
+  'quiz.conduct.act.spray': 'spray the joints {joints}',
+  'quiz.conduct.act.look': 'look at the {place}',
+  'quiz.conduct.act.see-shut': 'see that both main valves stand shut',
+  'quiz.conduct.act.jumper-on': 'bridge the {device} with the isolator off',
+  'quiz.conduct.act.jumper-off': 'take the jumper out',
+  'quiz.conduct.act.set-lower': 'set the {part} well below the sheet',
+  'quiz.conduct.act.set-higher': 'set the {part} well above the sheet',
+  'quiz.conduct.act.set-sheet': 'set the {part} exactly to the sheet',
+  'quiz.conduct.act.set-back': 'set it exactly to the sheet',
+  'quiz.conduct.act.hold': 'hold the {servo} servo half open by hand',
+  'quiz.conduct.act.let-go': 'let the servo go',
+
+  'quiz.conduct.true.dead':
+    'The {part} is worked on with the isolator locked off. Between {place} and {other}, where {before} stood before, {now} are left.',
+  'quiz.conduct.true.shut':
+    'When the {part} is opened the gas cock is shut and locked: no supply gas comes that far.',
+  'quiz.conduct.true.still':
+    'When eyes or hands go in, no fuel is on, the isolator is locked off and the shaft is at {speed}.',
+  'quiz.conduct.true.volts-range':
+    'On its volts range the meter may lie on a live circuit; it reads {volts} there.',
+  'quiz.conduct.true.no-volts':
+    'With the isolator off {volts} are left between the leads, and neither of them is live: the {range} range tells the truth.',
+  'quiz.conduct.true.tested':
+    'The joint {joint} is wetted with {pressure} of gas behind it: a leak would show.',
+  'quiz.conduct.true.looked':
+    'Before the third reset something is looked at that may say why it locks out.',
+  'quiz.conduct.true.swept':
+    'The furnace still holds {percent} % of what could burn; one reset brings a whole purge, and nothing lights before it is over.',
+  'quiz.conduct.true.no-spark':
+    'The room holds about {percent} % of what could burn. The cock stops the gas, and nothing that could spark is touched.',
+  'quiz.conduct.true.fired-jumper': 'No jumper is in when fuel is let to the burner.',
+  'quiz.conduct.true.fired-adjust':
+    'The dial stands as on the sheet when fuel is let to the burner.',
+  'quiz.conduct.true.fired-stroke': 'No servo is held when fuel is let to the burner.',
+  'quiz.conduct.true.left-jumper':
+    'No fuel was on while the jumper was in, and it is out at the handover.',
+  'quiz.conduct.true.left-adjust':
+    'Whatever it was set to for a trial, the dial stands as on the sheet at the handover, and no fuel was on meanwhile.',
+  'quiz.conduct.true.let-go':
+    'No fuel is on while the {servo} is held, and it is let go before the handover.',
+  'quiz.conduct.true.left':
+    'At the handover no lock is on, the isolator is on and the cock stands as it was found.',
+
+  'quiz.lint.id': '{where}: is neither written/… nor the kind, plant and seed of this item.',
+  'quiz.lint.topic-and-skills':
+    '{where}: says nothing; an item is about a topic and trains a skill.',
+  'quiz.lint.difficulty': '{where}: has to lie between −4 and 4.',
+  'quiz.lint.one-key': '{where}: has to point to exactly one answer.',
+  'quiz.lint.number-of-options':
+    '{where}: three options as a rule, four to eight on a drawing, four to six steps in an order.',
+  'quiz.lint.alike-in-kind': '{where}: is another kind of answer than the first one.',
+  'quiz.lint.same-meaning': '{where}: means the same as one before it.',
+  'quiz.lint.reasons': '{where}: every option has its reason.',
+  'quiz.lint.key-not-sure':
+    '{where}: the right answer has to have at least nine tenths of the belief.',
+  'quiz.lint.distractor-not-ruled-out':
+    '{where}: a wrong answer may have one twentieth of the belief at most.',
+  'quiz.lint.no-deciding-reading': '{where}: no reading rules this answer out.',
+  'quiz.lint.tolerance': '{where}: has to lie between a thousandth and a tenth of the answer.',
+  'quiz.lint.unit': '{where}: the answer has no unit.',
+  'quiz.lint.working': '{where}: working has two lines or more, from the numbers to the answer.',
+  'quiz.lint.mistake-counts-as-right': '{where}: lies within the tolerance, so it counts as right.',
+  'quiz.lint.order-not-whole': '{where}: has to name every step once.',
+  'quiz.lint.negative-question': '{where}: ask for what is so; a question turned round is misread.',
+  'quiz.lint.all-or-none-of-the-above': '{where}: an option may not be about the other options.',
+  'quiz.lint.one-question': '{where}: exactly one question, at the end, with its mark.',
+  'quiz.lint.option-repeated': '{where}: reads like one before it.',
+  'quiz.lint.alike-in-length': '{where}: one is so much longer than another that it stands out.',
+  'quiz.lint.reason-says-nothing':
+    '{where}: say what rules it in or out; right or wrong alone teaches nothing.',
+  'quiz.lint.gap-in-the-words': '{where}: empty, or a place in it was not filled in.',
+  'quiz.lint.key-places-uneven':
+    '{where}: the right answer stands at one place more often than at another.',
+} as const;

@@ -103,7 +103,7 @@ export const scenario = {
   'expected.one-key-of': 'exactly one of {keys}',
   'expected.another-id': 'a name of its own, that of {file} being the same',
   'expected.file-kind':
-    'a plant (with gasTrain), a profile (with timings), a scenario (with plant), a job (with card), a drill (with question), a lesson (with intro) or an action log (a list)',
+    'a plant (with gasTrain), a profile (with timings), a scenario (with plant), a job (with card), a drill (with question), a lesson (with intro), quiz items (with items) or an action log (a list)',
   'expected.later': 'a time not before {t} s, that of the entry above',
   'expected.later-than': 'a time after {t} s, that of the entry above',
   'expected.before-end': 'a time not after {t} s, the end of the run',
@@ -205,6 +205,9 @@ export const scenario = {
   'expected.after-arrival': 'a time not before {t} s, when the learner arrives',
   'expected.right-option': 'which option is right, counted from 0, so from 0 to {last}',
   'expected.why-each': 'a reason for each of the {count} options, right or wrong',
+  'expected.plant-of-evidence': 'the plant on which the evidence is run',
+  'expected.cause-each': 'a fault for each of the {count} options',
+  'expected.right-is-fault': 'the fault {fault} at the place of the right option',
   'expected.exercise':
     'one of the scenarios, jobs, drills and lessons; flamewright list shows them',
   'expected.part': 'a part of the plant {plant} that a person may act on',

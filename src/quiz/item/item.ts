@@ -54,6 +54,8 @@ export interface Option {
   readonly decidedBy: Told | null;
   /** When that shows on the record, s; null where nothing can be replayed. */
   readonly atS: number | null;
+  /** Where the option is itself acted out: the run with it, in place of the item's own. */
+  readonly run?: ItemRun;
 }
 
 interface ItemBase {
@@ -101,10 +103,19 @@ export interface NumberItem extends ItemBase {
   readonly key: number;
   /** How far off still counts as right, as a share of the key. */
   readonly tolerance: number;
+  /** The least that counts as near enough, SI: for a key that may be zero. */
+  readonly toleranceAbs?: number;
   /** How it is shown and asked for: unit and digits. */
   readonly of: QuantityKind;
   /** From the plant's own numbers, a line each. */
   readonly working: readonly Statement[];
+  /** What well-known slips make of it, each too far off to count as right. */
+  readonly mistakes?: readonly Mistake[];
+}
+export interface Mistake {
+  /** SI. */
+  readonly value: number;
+  readonly why: Statement;
 }
 export type Item = ChoiceItem | SpotItem | OrderItem | NumberItem;
 

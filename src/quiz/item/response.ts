@@ -1,5 +1,5 @@
 /** What was answered, and whether it is right. Plain data. */
-import type { Item } from './item.ts';
+import type { Item, NumberItem } from './item.ts';
 
 export type Response =
   | { readonly is: 'choice'; readonly option: number }
@@ -10,6 +10,11 @@ export type Response =
 /** How sure someone said to be before the answer, as a chance in a hundred. */
 export const CONFIDENCES = [35, 55, 75, 95] as const;
 export type Confidence = (typeof CONFIDENCES)[number];
+
+/** How far from the key a number may be and still be right, SI. */
+export function farthestOff({ key, tolerance, toleranceAbs = 0 }: NumberItem): number {
+  return Math.max(Math.abs(key) * tolerance, toleranceAbs);
+}
 
 /** Whether a response is right; one of another kind than the item asks for is not. */
 export function isRight(item: Item, response: Response): boolean {
@@ -24,9 +29,6 @@ export function isRight(item: Item, response: Response): boolean {
         response.order.every((place, i) => place === item.key[i])
       );
     case 'number':
-      return (
-        response.is === 'number' &&
-        Math.abs(response.value - item.key) <= Math.abs(item.key) * item.tolerance
-      );
+      return response.is === 'number' && Math.abs(response.value - item.key) <= farthestOff(item);
   }
 }

@@ -20,6 +20,8 @@ export type Term =
   | { readonly is: 'check'; readonly check: string; readonly moment: string }
   /** One thing that was read. */
   | { readonly is: 'reading'; readonly told: Told }
+  /** The same without what was read and when: "low, 12.3 mbar". */
+  | { readonly is: 'said'; readonly told: Told }
   /** A number with its unit, kept in SI. */
   | { readonly is: 'amount'; readonly value: number; readonly of: QuantityKind }
   | { readonly is: 'step'; readonly step: string }

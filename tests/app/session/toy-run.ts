@@ -3,7 +3,7 @@
 import type { BenchPort, WorkDone } from '../../../src/app/session/bench-port.ts';
 import type { HostPorts } from '../../../src/app/session/host-ports.ts';
 import type { Facts, ToPage } from '../../../src/app/session/protocol.ts';
-import type { WorkKind } from '../../../src/app/session/work-protocol.ts';
+import type { RunKind } from '../../../src/app/session/work-protocol.ts';
 import type { Message } from '../../../src/bench/index.ts';
 import type { Action, Run, RunEvent, RunSetup, TimedAction } from '../../../src/engine/index.ts';
 
@@ -95,7 +95,7 @@ export function createToyRun(setup: RunSetup): Run {
   };
 }
 
-export function toyFacts(run: Run, kind: WorkKind = 'watch', arriveS = 0): Facts {
+export function toyFacts(run: Run, kind: RunKind = 'watch', arriveS = 0): Facts {
   return {
     scenario: { id: 'toy', title: 'Toy', summary: '', caution: null, plant: 'toy' },
     plantTitle: 'Toy',

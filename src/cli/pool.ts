@@ -1,30 +1,33 @@
 import { Worker } from 'node:worker_threads';
-import type { AtlasData, AtlasTask, TakenSample } from './worker.ts';
 
-export interface Pool {
+export interface Pool<Task, Result> {
   /** One task after the other on each core; resolves when it is done. */
-  run(task: AtlasTask): Promise<readonly TakenSample[]>;
+  run(task: Task): Promise<Result>;
   close(): Promise<void>;
 }
 
-interface Waiting {
-  readonly task: AtlasTask;
-  readonly resolve: (samples: readonly TakenSample[]) => void;
+interface Waiting<Task, Result> {
+  readonly task: Task;
+  readonly resolve: (result: Result) => void;
   readonly reject: (error: Error) => void;
 }
 
 /** @param file the worker, bundled: through a loader it runs at half the speed */
-export function createPool(file: string, cores: number, data: AtlasData): Pool {
-  const queue: Waiting[] = [];
+export function createPool<Task, Result>(
+  file: string,
+  cores: number,
+  data: unknown,
+): Pool<Task, Result> {
+  const queue: Waiting<Task, Result>[] = [];
   const workers = Array.from({ length: cores }, () => {
     const worker = new Worker(file, { workerData: data });
-    let at: Waiting | null = null;
+    let at: Waiting<Task, Result> | null = null;
     const next = () => {
       at = queue.shift() ?? null;
       if (at !== null) worker.postMessage(at.task);
     };
-    worker.on('message', (samples: readonly TakenSample[]) => {
-      at?.resolve(samples);
+    worker.on('message', (result: Result) => {
+      at?.resolve(result);
       next();
     });
     worker.on('error', (error) => {

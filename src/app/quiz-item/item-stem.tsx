@@ -1,0 +1,39 @@
+import '../styles/quiz-item.css';
+import { say } from '../../i18n/index.ts';
+import type { Item } from '../../quiz/index.ts';
+import type { Store } from '../session/store.ts';
+import { useStore } from '../session/store.ts';
+import type { Surroundings } from '../settings/theme.ts';
+import { ItemReadings } from './item-readings.tsx';
+import { ItemRecord } from './item-record.tsx';
+import { useSays } from './use-says.ts';
+
+interface Props {
+  readonly item: Item;
+  readonly surroundings: Store<Surroundings>;
+}
+
+/** All that is known before the question: the situation, what was read, the record of the start. */
+export function ItemStem({ item, surroundings }: Props) {
+  const look = useStore(surroundings);
+  const says = useSays(item);
+  const { tells, readings, shows } = item.stem;
+  const hasRecord = item.run !== null && (shows.chart || shows.trends.length > 0);
+  return (
+    <div className="item-stem">
+      {item.caution === null ? null : (
+        <p className="caution">
+          <strong>{say('app.caution.short')}</strong> {says(item.caution)}
+        </p>
+      )}
+      {tells.length === 0 ? null : (
+        <section className="item-tells">
+          <h2 className="for-readers">{say('quiz.stem.situation')}</h2>
+          <p>{tells.map(says).join(' ')}</p>
+        </section>
+      )}
+      {readings.length === 0 ? null : <ItemReadings item={item} />}
+      {hasRecord ? <ItemRecord item={item} look={look} /> : null}
+    </div>
+  );
+}

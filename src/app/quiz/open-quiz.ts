@@ -1,0 +1,115 @@
+/** A quiz under way as the device keeps it: what was said in it, and what is chosen but not yet given. */
+import { z } from 'zod';
+import type { Skill } from '../../../machines/job/index.ts';
+import type { QuizEntry, QuizState } from '../../../machines/quiz/index.ts';
+import type { Confidence, Response } from '../../quiz/index.ts';
+import type { Shelf } from '../work/shelf.ts';
+import { confidence, instant, itemName, mode, responseSchema, skill } from './answer-schema.ts';
+import { type KeepTrouble, tryPut } from './keep-answers.ts';
+import { quizName } from './quiz-name.ts';
+import type { KeptQuiz } from './quiz-record.ts';
+
+export const OPEN_PREFIX = 'flamewright.quiz-open.';
+const VERSION = 1;
+const MOST_ENTRIES = 2000;
+const MOST_PLACES = 200;
+
+const atISO = instant;
+const place = z.number().int().min(0).max(MOST_PLACES);
+
+const entrySchema = z.discriminatedUnion('type', [
+  z.strictObject({
+    type: z.literal('begin'),
+    atISO,
+    mode,
+    seed: z.number().int(),
+    items: z.array(itemName).min(1).max(MOST_PLACES),
+  }),
+  z.strictObject({
+    type: z.literal('answer'),
+    atISO,
+    place,
+    response: responseSchema,
+    confidence,
+  }),
+  z.strictObject({ type: z.literal('next'), atISO }),
+  z.strictObject({ type: z.literal('go to'), atISO, place }),
+  z.strictObject({ type: z.literal('finish'), atISO }),
+]) satisfies z.ZodType<QuizEntry>;
+
+/** What is chosen at a question and not yet given as its answer. */
+export interface Draft {
+  readonly place: number;
+  readonly response: Response | null;
+  readonly confidence: Confidence | null;
+}
+const draftSchema = z.strictObject({
+  place,
+  response: responseSchema.nullable(),
+  confidence: confidence.nullable(),
+}) satisfies z.ZodType<Draft>;
+
+export interface OpenQuiz {
+  /** Of a quiz by skill. */
+  readonly skill: Skill | null;
+  readonly entries: readonly QuizEntry[];
+  /** One to a question at most. */
+  readonly drafts: readonly Draft[];
+}
+
+const openSchema = z.object({
+  v: z.literal(VERSION),
+  skill: skill.nullable(),
+  entries: z.array(entrySchema).min(1).max(MOST_ENTRIES),
+  drafts: z.array(draftSchema).max(MOST_PLACES),
+});
+
+/** Null where nothing of this name is kept, or nothing that can be read. */
+export function readOpen(shelf: Shelf, name: string): OpenQuiz | null {
+  const text = shelf.get(OPEN_PREFIX + name);
+  if (text === null) return null;
+  try {
+    const read = openSchema.safeParse(JSON.parse(text));
+    if (!read.success) return null;
+    const { v: _, ...open } = read.data;
+    const [first] = open.entries;
+    return first?.type === 'begin' && quizName(first.atISO) === name ? open : null;
+  } catch {
+    return null;
+  }
+}
+
+/** @returns why it could not be kept; null when it is */
+export function writeOpen(shelf: Shelf, open: OpenQuiz): KeepTrouble | null {
+  const [first] = open.entries;
+  if (first === undefined) throw new Error('a quiz that was never begun');
+  return tryPut(
+    shelf,
+    OPEN_PREFIX + quizName(first.atISO),
+    JSON.stringify({ v: VERSION, ...open }),
+  );
+}
+
+export function dropOpen(shelf: Shelf, name: string): void {
+  shelf.remove(OPEN_PREFIX + name);
+}
+
+/** Names of the quizzes under way that can be gone on with, the latest first. */
+export function listOpen(shelf: Shelf): string[] {
+  return shelf
+    .keys()
+    .filter((key) => key.startsWith(OPEN_PREFIX))
+    .map((key) => key.slice(OPEN_PREFIX.length))
+    .filter((name) => readOpen(shelf, name) !== null)
+    .sort()
+    .reverse();
+}
+
+/** The quiz that is over, as it is kept with its answers. */
+export function closedQuiz(
+  { mode: kind, items, startedISO, endedISO }: QuizState,
+  of: Skill | null,
+): KeptQuiz | null {
+  if (kind === null || startedISO === null || endedISO === null) return null;
+  return { startedISO, closedISO: endedISO, mode: kind, skill: of, items: [...items] };
+}

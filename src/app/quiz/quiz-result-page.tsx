@@ -1,0 +1,103 @@
+import '../styles/job/forms.css';
+import '../styles/learner.css';
+import '../styles/quiz.css';
+import { say } from '../../i18n/index.ts';
+import { FrontFrame } from '../front/front-frame.tsx';
+import { NextList } from '../learner/next-list.tsx';
+import { dayOf, skillTitle } from '../learner/skill-words.ts';
+import { useLearnerMap } from '../learner/use-learner-map.ts';
+import type { Store } from '../session/store.ts';
+import type { Surroundings } from '../settings/theme.ts';
+import { PageHeading } from '../shell/page-heading.tsx';
+import { hrefOf } from '../shell/route.ts';
+import { beginWith } from './begin-quiz.ts';
+import { CalibrationPart } from './calibration-part.tsx';
+import { CountedTrouble } from './counted-trouble.tsx';
+import { NoSuchQuiz } from './no-such-quiz.tsx';
+import { PartList } from './part-list.tsx';
+import { kindName, quizTitle } from './quiz-words.ts';
+import { partsByKind, partsBySkill } from './result-parts.ts';
+import { ResultQuestions } from './result-questions.tsx';
+import { ResultWaiting } from './result-waiting.tsx';
+import { type QuizResult, useQuizResult } from './use-quiz-result.ts';
+
+interface Props {
+  /** By when it was begun, digits alone. */
+  readonly quiz: string;
+  readonly surroundings: Store<Surroundings>;
+}
+
+/** What came of a quiz, and why, question by question. */
+export function QuizResultPage({ quiz: name, surroundings }: Props) {
+  const now = useQuizResult(name);
+  if (now.state === 'unknown') return <NoSuchQuiz name={name} />;
+  if (now.state !== 'there') return <ResultWaiting name={name} now={now} />;
+  return <Result result={now.result} surroundings={surroundings} />;
+}
+
+function Result(props: {
+  readonly result: QuizResult;
+  readonly surroundings: Store<Surroundings>;
+}) {
+  const { result, surroundings } = props;
+  const { mode, skill, items, answers, startedISO, unjudged, counted } = result;
+  const { next } = useLearnerMap().map;
+  const right = answers.filter((answer) => answer.right).length;
+  const notRight = items.filter((id) => !answers.some((each) => each.item === id && each.right));
+  const leftOpen = items.length - answers.length - unjudged;
+  const again = () => {
+    const quiz = beginWith('got wrong', notRight);
+    if (quiz !== null) location.hash = hrefOf({ page: 'quiz-taking', quiz });
+  };
+  return (
+    <FrontFrame>
+      <div className="quiz-result">
+        <a className="back" href={hrefOf({ page: 'quiz' })}>
+          ← {say('quiz.title')}
+        </a>
+        <PageHeading>{say('quiz.result', { right, count: items.length })}</PageHeading>
+        <p className="choices-lead">
+          {say('quiz.result.of', { quiz: quizTitle(mode, skill), when: dayOf(startedISO) })}
+          {leftOpen > 0 ? ` ${say('quiz.result.open', { count: leftOpen })}` : ''}
+          {unjudged > 0 ? ` ${say('quiz.result.unjudged', { count: unjudged })}` : ''}
+        </p>
+        <CountedTrouble counted={counted} />
+        <p className="buttons quiz-result-acts">
+          {notRight.length === 0 ? null : (
+            <button type="button" className="button primary" onClick={again}>
+              {say('quiz.again-wrong', { count: notRight.length })}
+            </button>
+          )}
+          <a className="button" href={hrefOf({ page: 'quiz' })}>
+            {say('quiz.to-quizzes')}
+          </a>
+        </p>
+        {answers.length === 0 ? null : (
+          <div className="quiz-result-columns">
+            <PartList
+              id="by-skill"
+              title={say('quiz.by-skill')}
+              parts={partsBySkill(answers)}
+              nameOf={skillTitle}
+            />
+            <PartList
+              id="by-kind"
+              title={say('quiz.by-kind')}
+              parts={partsByKind(answers)}
+              nameOf={kindName}
+            />
+            <CalibrationPart answers={answers} one={true} />
+          </div>
+        )}
+        <ResultQuestions result={result} surroundings={surroundings} />
+        <section className="quiz-part" aria-labelledby="next-title">
+          <h2 id="next-title">{say('learner.next')}</h2>
+          <NextList next={next} />
+          <p>
+            <a href={hrefOf({ page: 'learner' })}>{say('quiz.skills.map')}</a>
+          </p>
+        </section>
+      </div>
+    </FrontFrame>
+  );
+}

@@ -1,0 +1,13 @@
+import { createElement, Fragment, type ReactNode } from 'react';
+import type { XmlNode } from '../../records/index.ts';
+
+/** Marked-up text on the page; of its attributes only the class is taken. */
+export function Marked({ nodes }: { readonly nodes: readonly XmlNode[] }) {
+  return createElement(Fragment, null, ...nodes.map(shown));
+}
+
+function shown(node: XmlNode): ReactNode {
+  if (typeof node === 'string') return node;
+  const { name, attributes, children } = node;
+  return createElement(name, { className: attributes.class }, ...children.map(shown));
+}

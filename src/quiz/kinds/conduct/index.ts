@@ -1,0 +1,1 @@
+export { type ConductCourses, conductCourses, conductMaker } from './conduct-maker.ts';

@@ -1,0 +1,72 @@
+import type { WordedItem } from '../../quiz/index.ts';
+import { filled, type Paper, type PaperWords, titleOf } from '../paper/paper.ts';
+import { answerKey, letterOf } from '../paper/reasons.ts';
+
+const RULE = '-'.repeat(72);
+const FIELD = '_'.repeat(24);
+
+/** A paper as plain text: the questions, then the key. */
+export function paperText(paper: Paper): string {
+  const { words, questions } = paper;
+  const asked = questions.flatMap(({ item }, i) => [
+    filled(words.question, { number: i + 1 }),
+    ...questionLines(item, words),
+    '',
+  ]);
+  const keyed = questions.flatMap(({ item }, i) => keyLines(item, i + 1, words));
+  return `${[
+    titleOf(paper),
+    `${words.name} ${FIELD}  ${words.date} ${FIELD}`,
+    words.caution,
+    '',
+    ...asked,
+    RULE,
+    `${words.key}: ${titleOf(paper)}`,
+    words.caution,
+    '',
+    ...keyed,
+  ].join('\n')}\n`;
+}
+
+function questionLines(item: WordedItem, words: PaperWords): string[] {
+  const { caution, tells, start, readings, asks } = item;
+  return [
+    ...(caution === null ? [] : [caution]),
+    ...tells,
+    ...listed(words.start, start),
+    ...listed(words.readings, readings),
+    asks,
+    ...answerLines(item, words),
+  ];
+}
+
+function listed(heading: string, lines: readonly string[]): string[] {
+  return lines.length === 0 ? [] : [heading, ...lines.map((line) => `  ${line}`)];
+}
+
+function answerLines(item: WordedItem, words: PaperWords): string[] {
+  if (item.answer === 'number') return [`  ${words.answer} ________ ${item.unit}`.trimEnd()];
+  const isOrder = item.answer === 'order';
+  const options = isOrder ? item.steps : item.options;
+  return [
+    isOrder ? words['put-in-order'] : words.choose,
+    ...options.map(({ text }, place) => `  [ ] ${letterOf(place)}. ${text}`),
+  ];
+}
+
+function keyLines(item: WordedItem, number: number, words: PaperWords): string[] {
+  const { right, reasons } = answerKey(item, words);
+  return [
+    `${filled(words.question, { number })}: ${right}`,
+    ...reasons.flatMap(({ about, isRight, why }) => [
+      ...(about === null ? [] : [`  ${about}${verdictOf(isRight, words)}`]),
+      ...why.map((sentence) => `    ${sentence}`),
+    ]),
+    ...(item.caution === null ? [] : [`  ${item.caution}`]),
+    '',
+  ];
+}
+
+function verdictOf(isRight: boolean | null, words: PaperWords): string {
+  return isRight === null ? '' : ` (${isRight ? words.right : words['not-right']})`;
+}

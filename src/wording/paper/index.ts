@@ -1,0 +1,2 @@
+export { paperQuestion, paperWords } from './paper-words.ts';
+export { resultWords } from './result-words.ts';
