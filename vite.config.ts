@@ -30,7 +30,7 @@ const offline: Partial<VitePWAOptions> = {
     ],
   },
   workbox: {
-    globPatterns: ['**/*.{html,js,css,svg,png,wav,woff2,md,atlas}'],
+    globPatterns: ['**/*.{html,js,css,svg,png,wav,woff2,md,atlas}', 'quiz/*.json'],
     // Their names say what is in them.
     dontCacheBustURLsMatching: /^built\//,
     maximumFileSizeToCacheInBytes: 8 * 1024 * 1024,

@@ -6,6 +6,7 @@ export type { Drill } from './drill-schema.ts';
 export { kindOfText } from './file-kind.ts';
 export { type FirstStart, firstStartOf } from './first-start.ts';
 export { type Checked, ISSUE_CODES, type Issue, phraseOfIssue } from './issue.ts';
+export { issueInFile } from './issue-in-file.ts';
 export type { Job } from './job-schema.ts';
 export {
   EXERCISE_KINDS,

@@ -32,6 +32,8 @@ export const ISSUE_CODES = [
   'not-applicable',
   'not-allowed',
   'inconsistent',
+  'lint',
+  'not-proved',
 ] as const;
 export type IssueCode = (typeof ISSUE_CODES)[number];
 

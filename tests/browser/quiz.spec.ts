@@ -20,7 +20,7 @@ import {
 
 const idsOf = (cards: readonly { readonly id: string }[]) => cards.map(({ id }) => id);
 const CAUSES = itemsOf('cause', 3);
-const VERDICT = /^. (Right|Not right)$/;
+const VERDICT = /^(Right|Not right)$/;
 
 test('two clicks lead from the first page to a question, and a short quiz goes by keys alone', async ({
   page,

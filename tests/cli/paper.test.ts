@@ -4,18 +4,31 @@ import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { unzipSync } from 'fflate';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { parseArguments } from '../../src/cli/arguments.ts';
 import { atlasFolder } from '../../src/cli/atlas/files.ts';
 import { runLongCommand } from '../../src/cli/commands/index.ts';
-import { readLibrary } from '../../src/cli/library.ts';
 import { paperQuestions } from '../../src/cli/paper/questions.ts';
+import { SPEC, wantedFrom } from '../../src/cli/paper/wanted.ts';
 import { bankFile, readBank } from '../../src/cli/quiz/bank-file.ts';
+import { sayMessage } from '../../src/i18n/index.ts';
+import type { ItemCard } from '../../src/quiz/index.ts';
 import { giftText, paperText, qtiFiles } from '../../src/records/index.ts';
 import { paperWords } from '../../src/wording/index.ts';
 import { ITEM_SCHEMA, missingForSchemas, schemaProblems } from '../records/qti-schemas.ts';
 import { readGift } from '../records/read-gift.ts';
+import { library } from '../support/library.ts';
 
 const ROOT = fileURLToPath(new URL('../..', import.meta.url));
 const SMALL = ['--plant', 'school', '--kind', 'cause', '--count', '2'];
+const CARD: ItemCard = {
+  id: 'cause/dairy/1',
+  kind: 'cause',
+  plant: 'dairy',
+  topic: 'cause/fan',
+  skills: [],
+  difficulty: 0,
+  place: 0,
+};
 const paper = async (...words: string[]) => {
   const told: string[] = [];
   const outcome = await runLongCommand(['paper', ...words], ROOT, (line) => told.push(line));
@@ -30,65 +43,73 @@ beforeAll(() => {
 afterAll(() => rmSync(folder, { recursive: true }));
 
 describe('paper', () => {
-  it('gives the same paper for the same number, with its key, and another for another', async () => {
-    const one = await paper('--number', '417', ...SMALL);
-    expect(one).toMatchObject({ exit: 0, stderr: '' });
-    expect(one.told.at(-1)).toBe('2 of 2 questions');
-    expect((await paper('--number', '417', ...SMALL)).stdout).toBe(one.stdout);
-    expect((await paper('--number', '418', ...SMALL)).stdout).not.toBe(one.stdout);
-    expect(one.stdout).toMatch(/^Flamewright paper 417\n/);
-    expect(one.stdout.match(/^Question 2/gm)).toHaveLength(2);
-    expect(one.stdout.match(/\(Right\)/g)).toHaveLength(2);
-    expect(one.stdout.match(/locked out|No start/g)?.length).toBeGreaterThanOrEqual(2);
-  });
-
-  it('gives the same questions as a page, as GIFT and as a package', async () => {
-    const gift = readGift((await paper('--as', 'gift', ...SMALL)).stdout);
-    expect(gift).toHaveLength(2);
-    const html = (await paper('--as=html', ...SMALL)).stdout;
-    expect(html).toMatch(/^<!doctype html>/);
-    expect(html).toContain('@page');
+  it('gives the same questions for the same number in every form, and others for another', async () => {
+    const text = await paper('--number', '417', ...SMALL);
+    expect(text).toMatchObject({ exit: 0, stderr: '' });
+    expect(text.told.at(-1)).toBe('2 of 2 questions');
+    expect(text.stdout).toMatch(/^Flamewright paper 417\n/);
+    expect(text.stdout.match(/^Question 2/gm)).toHaveLength(2);
+    expect(text.stdout.match(/\(Right\)/g)).toHaveLength(2);
     const file = join(folder, 'paper.zip');
-    const { stdout } = await paper('--as', 'qti', '--to', file, ...SMALL);
+    const { stdout } = await paper('--number=417', '--as', 'qti', '--to', file, ...SMALL);
     expect(stdout).toBe(`written: ${file}, 2 questions\n`);
-    const held = Object.keys(unzipSync(readFileSync(file)));
-    expect(held.slice(0, 2)).toEqual(['imsmanifest.xml', 'paper.xml']);
-    for (const { title } of gift) {
-      expect(held).toContain(`items/item-${title.replaceAll('/', '_2f_')}.xml`);
+    const [, , ...items] = Object.values(unzipSync(readFileSync(file)));
+    expect(items).toHaveLength(2);
+    for (const item of items) {
+      const choices = new TextDecoder().decode(item).matchAll(/<simpleChoice[^>]*>([^<]*)</g);
+      for (const [, choice = ''] of choices) expect(text.stdout).toContain(`. ${choice}\n`);
     }
+    const other = readGift((await paper('--number', '418', '--as', 'gift', ...SMALL)).stdout);
+    expect(other).toHaveLength(2);
+    const ids = items.map((item) =>
+      / identifier="item-([^"]+)"/.exec(new TextDecoder().decode(item)),
+    );
+    expect(ids.map((found) => found?.[1]?.replaceAll('_2f_', '/')).sort()).not.toEqual(
+      other.map(({ title }) => title).sort(),
+    );
   });
 
-  it('says how many there are where there are fewer than asked for', async () => {
-    const { told, stdout } = await paper(
-      '--skill',
-      'wiring',
-      ...SMALL.slice(0, 4),
-      '--count',
-      '50',
-    );
-    const asked = stdout.slice(0, stdout.indexOf('-----')).match(/^Question \d+$/gm) ?? [];
+  it('says how many there are where there are fewer than asked for, and prints them as a page', async () => {
+    const few = ['--skill', 'wiring', ...SMALL.slice(0, 4), '--count', '50', '--as', 'html'];
+    const { told, stdout } = await paper(...few);
+    const asked = stdout.match(/<h3>Question \d+<\/h3>/g) ?? [];
     expect(asked.length).toBeGreaterThan(0);
     expect(asked.length).toBeLessThan(50);
     expect(told.at(-1)).toMatch(new RegExp(`^there are only ${asked.length} such questions`));
+    expect(stdout).toMatch(/^<!doctype html>/);
+    expect(stdout).toContain('@page');
+  });
+
+  it('refuses a file that cannot be written, and says so', async () => {
+    const file = join(folder, 'no', 'such', 'paper.txt');
+    const { exit, stderr } = await paper('--to', file, ...SMALL.slice(0, 4), '--count', '1');
+    expect(exit).toBe(2);
+    expect(stderr).toContain('could not be written');
   });
 
   it.each([
     [['--number', '0'], /--number has '0'.*whole number from 1 to 9999/],
     [['--number', '4.5'], /--number has '4.5'/],
     [['--count', '51'], /--count has '51'.*from 1 to 50/],
-    [['--plant', 'diary'], /--plant has 'diary'.*dairy.*laundry.*school.*'dairy'/],
-    [['--skill', 'air,fule'], /--skill has 'fule'.*fuel/],
+    [['--plant', 'diary'], /--plant has 'diary'.*dairy, laundry or school.*mean dairy/],
+    [['--skill', 'air,fule'], /--skill has 'fule'.*mean fuel/],
     [['--kind', 'riddle'], /--kind has 'riddle'.*calculation/],
-    [['--as', 'pdf'], /--as has 'pdf'.*text, html, gift.*qti/],
+    [['--as', 'pdf'], /--as has 'pdf'.*text, html, gift or qti/],
     [['--as', 'qti'], /--to FILE/],
-    [['--to', join('no', 'such', 'folder', 'x.txt'), ...SMALL], /could not be written/],
     [['417'], /417.*one too many/],
-  ])('refuses %j and says what would do', async (words, said) => {
-    const { exit, stdout, stderr } = await paper(...words);
-    expect({ exit, stdout }).toEqual({ exit: 2, stdout: '' });
-    expect(stderr.replaceAll(/[“”"]/g, "'")).toMatch(said);
+  ])('refuses %j and says what would do', (words, said) => {
+    expect(mistakeOf(words).replaceAll('"', "'")).toMatch(said);
   });
 });
+
+/** Of the arguments alone, as the command says it. */
+function mistakeOf(words: readonly string[]): string {
+  const parsed = parseArguments(words, SPEC);
+  if (!parsed.ok) return sayMessage(parsed.mistake);
+  const cards: ItemCard[] = [{ ...CARD, skills: ['air', 'fuel'] }];
+  const wanted = wantedFrom(parsed.value.options, library, cards);
+  return wanted.ok ? 'nothing is wrong' : sayMessage(wanted.mistake);
+}
 
 describe('an item of every kind that is shipped', () => {
   it('leaves in every format: whole in GIFT and text, in order by the schema of QTI', (test) => {
@@ -96,9 +117,7 @@ describe('an item of every kind that is shipped', () => {
     const kinds = [...new Set(bank.map(({ kind }) => kind))];
     expect(kinds.length).toBeGreaterThan(0);
     const ids = kinds.map((kind) => bank.find((card) => card.kind === kind)?.id ?? '');
-    const library = readLibrary(ROOT);
-    if (!library.ok) throw new Error('the library is not in order');
-    const made = paperQuestions(library.value, atlasFolder(ROOT), ids, () => {});
+    const made = paperQuestions(library, atlasFolder(ROOT), ids, () => {});
     expect(made).toMatchObject({ ok: true, leftOut: [] });
     if (!made.ok) return;
     const whole = { number: 1, questions: made.questions, words: paperWords() };

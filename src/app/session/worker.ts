@@ -7,7 +7,7 @@ import library from 'virtual:library';
 import { createRun } from '../../engine/index.ts';
 import { benchPort } from './bench-port.ts';
 import { caseOfExercise } from './exercise-case.ts';
-import { openItemStage } from './item-stage.ts';
+import { openFailure } from './host-ports.ts';
 import type { MakeHost } from './make-host.ts';
 import type { ReasonHost } from './reason-host.ts';
 import { createRunHost } from './run-host.ts';
@@ -16,11 +16,18 @@ import { openStage } from './stage.ts';
 /** About as often as a screen is drawn; frames come every tenth of a simulated second. */
 const TICK_MS = 25;
 
+/** What opens the start of a quiz item comes with the first of them; till then its mail waits. */
+let openItemStage: typeof import('./item-stage.ts').openItemStage | null = null;
+let waiting: unknown[] | null = null;
+
 const host = createRunHost({
   nowMs: () => performance.now(),
   post: (message, transfer = []) => self.postMessage(message, { transfer }),
-  openStage: (id, kind, item) =>
-    item === undefined ? openStage(library, id, kind) : openItemStage(library, id, item),
+  openStage(id, kind, item) {
+    if (item === undefined) return openStage(library, id, kind);
+    if (openItemStage === null) throw openFailure('unknown scenario', id);
+    return openItemStage(library, id, item);
+  },
   createRun: (setup) => createRun(setup),
   bench: benchPort,
 });
@@ -74,15 +81,40 @@ self.onmessage = (event: MessageEvent) => {
     reasoning.then((reasons) => reasons.receive(event.data)).catch(failLoudly);
     return;
   }
-  host.receive(event.data);
-  if (timer === null) timer = setTimeout(tick, 0);
+  if (waiting !== null) {
+    waiting.push(event.data);
+    return;
+  }
+  if (openItemStage === null && opensItem(event.data)) {
+    waiting = [event.data];
+    loadItemStage().catch(failLoudly);
+    return;
+  }
+  receive(event.data);
 };
+
+function receive(message: unknown): void {
+  host.receive(message);
+  if (timer === null) timer = setTimeout(tick, 0);
+}
+
+async function loadItemStage(): Promise<void> {
+  ({ openItemStage } = await import('./item-stage.ts'));
+  const mail = waiting ?? [];
+  waiting = null;
+  for (const message of mail) receive(message);
+}
 
 /** Thrown outside of a promise, so that the page hears of it as an error of this worker. */
 function failLoudly(error: unknown): void {
   setTimeout(() => {
     throw error;
   });
+}
+
+function opensItem(message: unknown): boolean {
+  const { item } = (message ?? {}) as { readonly item?: unknown };
+  return isOfType(message, 'open') && item !== undefined;
 }
 
 function isOfType(message: unknown, type: string): boolean {

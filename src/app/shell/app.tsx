@@ -26,6 +26,7 @@ const WORK_WORDS = [
 const QUIZ_WORDS = [
   ...RUN_WORDS,
   'bench',
+  'conduct',
   'guidance',
   'job',
   'learner',

@@ -27,7 +27,18 @@ export const SHOTS: readonly Shot[] = [
   { name: 'practise', route: '/practise' },
   { name: 'learner', route: '/practise/map' },
   { name: 'teach', route: '/teach' },
-  { name: 'quiz', route: '/quiz' },
+  { name: 'quiz', route: '/quiz', prepare: quizReady },
+  { name: 'quiz-asked', route: '/quiz', prepare: (page) => beginQuiz(page, 'short') },
+  {
+    name: 'quiz-answered',
+    route: '/quiz',
+    prepare: async (page) => {
+      await beginQuiz(page, 'short');
+      await answerQuestion(page);
+    },
+  },
+  { name: 'quiz-exam', route: '/quiz', prepare: (page) => beginQuiz(page, 'exam') },
+  { name: 'quiz-result', route: '/quiz', prepare: takeQuiz },
   { name: 'watch-at-rest', route: HEALTHY },
   { name: 'watch-purge', route: HEALTHY, prepare: (page) => runTo(page, 'purge') },
   { name: 'watch-pilot-trial', route: HEALTHY, prepare: (page) => runTo(page, 'pilot trial') },
@@ -98,6 +109,50 @@ export const SHOTS: readonly Shot[] = [
     prepare: (page) => runTo(page, 'modulation'),
   },
 ];
+
+async function quizReady(page: Page): Promise<void> {
+  await page.locator('.quiz-way:not([aria-disabled="true"])').first().waitFor();
+}
+
+/** The same questions each time. */
+async function beginQuiz(page: Page, mode: 'short' | 'exam'): Promise<void> {
+  await quizReady(page);
+  await page.evaluate(() => {
+    Math.random = () => 0.25;
+  });
+  await page.locator(`.quiz-way[data-mode="${mode}"]`).click();
+  await questionReady(page);
+}
+
+async function questionReady(page: Page): Promise<void> {
+  await page.locator('.quiz-form').waitFor({ timeout: STEP_LIMIT_MS });
+  // Where there is a record of a start, its chart comes after the words.
+  const chart = page.locator('.item-drawn .chart-host canvas, .item-drawn .chart-host svg').first();
+  if ((await page.locator('.item-drawn').count()) > 0) {
+    await chart.waitFor({ timeout: STEP_LIMIT_MS });
+  }
+}
+
+async function answerQuestion(page: Page): Promise<void> {
+  const response = page.locator('.item-response');
+  const [radio, leave] = [response.getByRole('radio'), response.locator('.item-leave button')];
+  if ((await radio.count()) > 0) await radio.first().check();
+  else if ((await leave.count()) > 0) await leave.click();
+  else await response.getByRole('textbox').first().fill('1');
+  await page.locator('.quiz-sure').getByRole('radio').nth(2).check();
+  await page.locator('.quiz-give button').click();
+  await page.locator('.quiz-verdict').waitFor();
+}
+
+async function takeQuiz(page: Page): Promise<void> {
+  await beginQuiz(page, 'short');
+  for (;;) {
+    await answerQuestion(page);
+    await page.locator('.quiz-give button').click();
+    await page.locator('.quiz-form, .quiz-questions').waitFor({ timeout: STEP_LIMIT_MS });
+    if ((await page.locator('.quiz-questions').count()) > 0) return;
+  }
+}
 
 async function arrive(page: Page): Promise<void> {
   await page.getByRole('button', { name: say('job.card.all') }).click();

@@ -105,6 +105,7 @@ export const quizConduct = {
   'quiz.conduct.act.reset-again': 'press the reset again',
   'quiz.conduct.act.reset-through-purge': 'press the reset, let the purge run to its end',
   'quiz.conduct.act.some-minutes': 'wait for five minutes',
+  'quiz.conduct.act.a-minute': 'wait for a minute',
   'quiz.conduct.act.until-still': 'wait until the shaft stands still',
   'quiz.conduct.act.outside': 'wait outside with the doors open',
   'quiz.conduct.act.start': 'start the burner up into service',
@@ -156,6 +157,18 @@ export const quizConduct = {
   'quiz.conduct.true.left':
     'At the handover no lock is on, the isolator is on and the cock stands as it was found.',
 
+  'quiz.written.nowhere': 'at no moment',
+  'quiz.written.no-such-check':
+    'there is no such check at that moment; this plant has it {known}. Take the tool or sense, the place and the step as the lists of the plant name them.',
+  'quiz.written.not-read-there':
+    'with this fault the start does not come so far that this is read; take a moment that it comes to.',
+  'quiz.written.cause-not-in-atlas': 'this plant has no such fault in its atlas.',
+  'quiz.written.key-not-proved':
+    'the readings leave the right cause {percent} % of what it may be; 90 % are wanted. Add a reading that tells it from its neighbours.',
+  'quiz.written.distractor-not-ruled-out':
+    'the readings leave this cause {percent} % of what it may be; 5 % at most are wanted. Add a reading that rules it out, or take another cause.',
+  'quiz.written.no-reading-rules-it-out':
+    'this cause is unlikely by all readings together, but no single one rules it out. Add one that does, or take another cause.',
   'quiz.lint.id': '{where}: is neither written/… nor the kind, plant and seed of this item.',
   'quiz.lint.topic-and-skills':
     '{where}: says nothing; an item is about a topic and trains a skill.',

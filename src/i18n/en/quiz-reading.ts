@@ -35,7 +35,7 @@ export const quizReading = {
   'quiz.follows.locks-out': 'locks out: {cause}',
   'quiz.follows.changes': 'The panel shows, within {after}: {inputs}.',
   'quiz.follows.all-there': 'All that it waits for stands, and its time is up {after} later.',
-  'quiz.follows.missing': 'It still sees this: {inputs}. Its time is up {after} later.',
+  'quiz.follows.missing': 'The panel still shows: {inputs}. The time for it is up {after} later.',
   'quiz.follows.if-still': 'It would, if nothing moved any more. But this comes first: {inputs}.',
-  'quiz.follows.would-need': 'For that it would have to see {wanted}. It sees {seen}.',
+  'quiz.follows.would-need': 'For that the panel would have to show: {wanted}. It shows: {seen}.',
 } as const;

@@ -143,7 +143,7 @@ export const quiz = {
   'quiz.kept': 'On this device',
   'quiz.course-end': 'Last day of my course',
   'quiz.course-end.about':
-    'Reviews that would come later then come before it. Leave it empty where there is none.',
+    'A review that would fall after it comes before it. Leave it empty where there is none.',
   'quiz.file.lead':
     'A file holds your answers alone, without names. Brought in elsewhere they are added to what is there; each counts once. Erasing here erases quiz answers only: what they added to the learner map is erased there.',
   'quiz.export': 'Export answers',

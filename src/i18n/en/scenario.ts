@@ -41,6 +41,8 @@ export const scenario = {
   'issue.not-sorted': '{where}found {found}; expected {expected}.',
   'issue.not-applicable': '{where}{found} does not fit here; expected {expected}.',
   'issue.not-allowed': '{where}{found} is not allowed here; expected {expected}.',
+  'issue.lint': '{expected}',
+  'issue.not-proved': '{where}{expected}',
   'issue.inconsistent': '{where}found {found}; expected {expected}.{perhaps}',
 
   'syntax.escape': 'a backslash in double quotes begins an escape that does not exist',
@@ -205,6 +207,7 @@ export const scenario = {
   'expected.after-arrival': 'a time not before {t} s, when the learner arrives',
   'expected.right-option': 'which option is right, counted from 0, so from 0 to {last}',
   'expected.why-each': 'a reason for each of the {count} options, right or wrong',
+  'expected.plant-with-atlas': 'a plant that has an atlas (flamewright atlas makes it)',
   'expected.plant-of-evidence': 'the plant on which the evidence is run',
   'expected.cause-each': 'a fault for each of the {count} options',
   'expected.right-is-fault': 'the fault {fault} at the place of the right option',

@@ -13,6 +13,7 @@ import { cautionOfCheck } from './next-check/caution-of-check.ts';
 import { type IdleCheck, idleChecks } from './next-check/idle-checks.ts';
 import { idleOption, partingOption } from './next-check/options.ts';
 import { type Parting, partingBy } from './next-check/parting.ts';
+import { shuffled } from './next-check/shuffled.ts';
 import { skillsOfCause } from './next-check/skills-of-cause.ts';
 import { type SoFar, waysSoFar } from './next-check/so-far.ts';
 import { stoppingFaults } from './next-check/stopping-faults.ts';
@@ -121,13 +122,6 @@ function difficultyOf(
     0.4 * tempting +
     unlisted;
   return Math.round(100 * Math.max(-2.5, Math.min(2, all))) / 100 || 0;
-}
-
-function shuffled<T>(all: readonly T[], chance: RandomState): T[] {
-  return all
-    .map((one) => ({ one, at: nextUniform(chance) }))
-    .sort((a, b) => a.at - b.at)
-    .map(({ one }) => one);
 }
 
 function no(why: Rejection): Made {

@@ -5,6 +5,7 @@
  * in the middle of a step. The others are what the machine itself would do from there, were one or two of
  * its inputs to stand otherwise than they do.
  */
+
 import { describePhase, type InputName } from '../../../machines/burner/index.ts';
 import { inputReadings } from '../../engine/index.ts';
 import { createRandom, nextUniform, type RandomState } from '../../numeric/index.ts';
@@ -12,33 +13,21 @@ import type { Item, ItemRun } from '../item/item.ts';
 import { itemId } from '../item/item-id.ts';
 import type { ItemMaker, Made, QuizPlant, Rejection } from '../item/maker.ts';
 import { setupOfRun } from '../item/setup-of-run.ts';
-import { type AlikeStart, alikeStarts, LEAST_ALIKE } from './what-follows/alike-starts.ts';
+import { shuffled } from './next-check/shuffled.ts';
+import { alikeStarts } from './what-follows/alike-starts.ts';
 import { type Cut, cutBefore } from './what-follows/cut.ts';
 import { type OtherOutcome, otherOutcomes } from './what-follows/other-outcomes.ts';
 import { pickRun } from './what-follows/pick-run.ts';
-import {
-  isSameOutcome,
-  type Outcome,
-  type PassedStep,
-  recordStart,
-  type TakenStart,
-} from './what-follows/start-record.ts';
+import { isStrange, placesToAsk } from './what-follows/places-to-ask.ts';
+import { recordStart, type TakenStart } from './what-follows/start-record.ts';
+import { whyUnproved } from './what-follows/why-unproved.ts';
 import { cutTells, otherOption, rightOption, toldInputs } from './what-follows/words.ts';
 
-const CALL_S = 60;
 /** The record ends so long before it happens, s. */
 const LEADS_S = [1, 1.5, 2, 3, 5, 8];
-/** Steps that take less show nothing, s. */
-const SHORTEST_S = 1.8;
 const PLACES_TRIED = 3;
-/** Own weights: what is not as ever is asked about more often. */
-const STRANGE = 8;
-const AS_EVER = 1;
 /** So many of the seeds are kept where all goes on as ever. */
 const KEPT_AS_EVER = 0.3;
-const KEY_SHARE = 0.9;
-const OTHER_SHARE = 0.05;
-const LEAST_OWN = 6;
 const MOST_READINGS = 7;
 const MOST_TRENDS = 3;
 /** Of outcomes that are about as near, chance picks. */
@@ -76,26 +65,6 @@ function make(plant: QuizPlant, seed: number): Made {
   return { ok: false, why };
 }
 
-/** Steps that have come to an end after the call, in the order in which they are asked about. */
-function placesToAsk({ record: { passed } }: TakenStart, chance: RandomState): readonly number[] {
-  return passed
-    .flatMap((one, place) =>
-      one.fromS >= CALL_S - 1 && one.step !== 'lockout' && one.toS - one.fromS >= SHORTEST_S
-        ? [{ place, at: nextUniform(chance) / (isStrange(passed, place) ? STRANGE : AS_EVER) }]
-        : [],
-    )
-    .sort((a, b) => a.at - b.at)
-    .map(({ place }) => place);
-}
-
-/** It ends in lockout, or in a step that had been left before, or on the way down. */
-function isStrange(passed: readonly PassedStep[], place: number): boolean {
-  const next = passed[place]?.next;
-  if (next === undefined) return false;
-  const isBack = passed.slice(0, place).some(({ step }) => step === next.step);
-  return next.cause !== null || isBack || next.step === 'post-purge';
-}
-
 function cutSomewhere(
   plant: QuizPlant,
   { record }: TakenStart,
@@ -115,26 +84,6 @@ function nearestOf(others: readonly OtherOutcome[], chance: RandomState): readon
     .sort((a, b) => b.at - a.at)
     .slice(0, 2)
     .map(({ one }) => one);
-}
-
-/** Why what was counted proves nothing; null where it does. */
-function whyUnproved(
-  alike: readonly AlikeStart[],
-  { right }: Cut,
-  others: readonly OtherOutcome[],
-): Rejection | null {
-  const isOutcome = (one: AlikeStart, outcome: Outcome) =>
-    one.outcome !== null && isSameOutcome(one.outcome, outcome);
-  const own = alike.filter((one) => one.own);
-  if (own.some((one) => !isOutcome(one, right))) return 'differs by tolerance';
-  if (own.length < LEAST_OWN || alike.length < LEAST_ALIKE) return 'key not proved';
-  const all = alike.reduce((sum, { weight }) => sum + weight, 0);
-  const shareOf = (outcome: Outcome) =>
-    alike.reduce((sum, one) => (isOutcome(one, outcome) ? sum + one.weight : sum), 0) / all;
-  if (!(shareOf(right) >= KEY_SHARE)) return 'key not proved';
-  return others.every(({ outcome }) => shareOf(outcome) <= OTHER_SHARE)
-    ? null
-    : 'distractor not ruled out';
 }
 
 function itemOf(
@@ -202,11 +151,4 @@ function difficultyOf({ right, standing, passed }: Cut, others: readonly OtherOu
 
 function distinct<T>(all: readonly T[]): T[] {
   return [...new Set(all)];
-}
-
-function shuffled<T>(all: readonly T[], chance: RandomState): T[] {
-  return all
-    .map((one) => ({ one, at: nextUniform(chance) }))
-    .sort((a, b) => a.at - b.at)
-    .map(({ one }) => one);
 }

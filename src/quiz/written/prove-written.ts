@@ -1,6 +1,7 @@
 /** Runs what a written item says is wrong, reads what it says is read, and holds its options to that. */
 import { checkName, keyName, type Told } from '../../diagnosis/index.ts';
 import type { WrittenItem } from '../../scenario/index.ts';
+import { causeSharesOf } from '../evidence/belief-of.ts';
 import { eachOnce, PROVED_SHARE, proofsOf } from '../evidence/readings.ts';
 import { RULED_OUT_SHARE, refutingReading } from '../evidence/refuting.ts';
 import { plantWith, type SeededPlant } from '../evidence/seeded-plant.ts';
@@ -66,8 +67,8 @@ export function proveWritten(
   const read = observationsAt(plant, seeded, keys);
   const seen = eachOnce([...toldInWords(plant, seeded), ...read]);
   const proofs = proofsOf(plant, seeded);
-  const byWords = proofs.byWords(read);
-  const byChart = proofs.byChart(read);
+  const byWords = causeSharesOf(plant, proofs.byWords(read));
+  const byChart = causeSharesOf(plant, proofs.byChart(read));
   const key = causes.indexOf(fault);
   const refuted = places.map((place) => refutingReading(plant, seeded, seen, place)?.told ?? null);
   places.forEach((place, i) => {

@@ -53,7 +53,8 @@ function thingWords(term: Thing, names: Names, units: UnitSystem): string {
     case 'reading':
       return toldWords(names, term.told, units);
     case 'said':
-      return answerWords(names, term.told, units);
+      // What eyes found is a sentence of its own; here it stands within one.
+      return answerWords(names, term.told, units).replace(/\.$/, '');
     case 'amount':
       return quantityText(term.value, term.of, units);
     case 'step':

@@ -14,7 +14,7 @@ import {
 import { whatFollowsMaker } from '../../../src/quiz/kinds/what-follows.ts';
 import { QUIZ_PLANTS, quizPlant } from '../quiz-plants.ts';
 
-const SEEDS = 10;
+const SEEDS = 6;
 const LONG_MS = 180_000;
 /** What has not happened by then does not follow, s. */
 const GIVE_UP_S = 120;
@@ -30,7 +30,8 @@ function itemsOf(plant: QuizPlant): readonly ChoiceItem[] {
 
 /** The word of an outcome: its step, or the cause of its lockout. */
 function saidBy({ says }: ChoiceItem['options'][number]): string {
-  const outcome = says.with?.outcome;
+  const list = says.with?.outcome;
+  const outcome = typeof list === 'object' && list.is === 'list' ? list.of[0] : undefined;
   if (typeof outcome !== 'object' || outcome.is !== 'statement') throw new Error('no outcome');
   const { step, cause } = outcome.statement.with as NonNullable<Statement['with']>;
   if (typeof cause === 'object' && cause.is === 'word') return cause.word;

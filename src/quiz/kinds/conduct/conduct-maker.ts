@@ -28,6 +28,11 @@ type Courses =
   | { readonly ok: false; readonly why: Rejection };
 
 const DISTRACTORS = 2;
+/** A draw may have nothing of its kind, as a fault that does not lock out. */
+const DRAWS = 3;
+const MOST_KEPT = 8;
+
+const kept = new WeakMap<QuizPlant, Map<number, Courses>>();
 const CAUTION: Statement = { code: 'job.card.caution' };
 
 export const conductMaker: ItemMaker = {
@@ -40,11 +45,25 @@ export const conductMaker: ItemMaker = {
   },
 };
 
-/** The courses of an item with how each of them went, or why there are none. */
+/** The courses of an item with how each of them went, or why there are none; the last few are kept. */
 export function conductCourses(plant: QuizPlant, seed: number): Courses {
+  const known = kept.get(plant) ?? new Map<number, Courses>();
+  kept.set(plant, known);
+  const made = known.get(seed) ?? coursesOf(plant, seed);
+  known.set(seed, made);
+  for (const oldest of known.keys()) {
+    if (known.size <= MOST_KEPT) break;
+    known.delete(oldest);
+  }
+  return made;
+}
+
+function coursesOf(plant: QuizPlant, seed: number): Courses {
   const facts = factsOf(plant);
   const chance = createRandom(seed, `quiz conduct at ${plant.id}`);
-  const scene = oneOf(SCENES, chance)?.(facts, chance) ?? null;
+  const of = oneOf(SCENES, chance);
+  let scene: Scene | null = null;
+  for (let draw = 0; draw < DRAWS && scene === null; draw++) scene = of?.(facts, chance) ?? null;
   if (scene === null) return { ok: false, why: 'nothing goes wrong' };
   const drawn = shuffled(scene.unsafe, chance);
   const key = Math.floor(nextUniform(chance) * (DISTRACTORS + 1));

@@ -23,6 +23,8 @@ export interface LockedOut extends Situation {
   readonly lockoutS: number;
   readonly cause: string;
   readonly step: string;
+  /** Unburnt gas in the furnace on arrival, over its lower flammability limit. */
+  readonly unburnt: number;
   /** When each step of this start began, s. */
   readonly stepsS: Readonly<Record<string, number>>;
 }
@@ -104,6 +106,9 @@ export function lockedOutBy(
   const stepsS: Record<string, number> = {};
   for (const event of run.events()) if (event.type === 'step') stepsS[event.step] = event.t;
   const { t, cause, step } = lockout;
+  run.advanceTo(Math.ceil(t + afterS));
+  const place = run.channels.findIndex((channel) => channel.id === 'furnace.combustible');
+  const unburnt = run.frame(run.frameCount() - 1)[place] ?? 0;
   return {
     run: { ...started, untilS: Math.ceil(t + afterS) },
     tells: {
@@ -119,6 +124,7 @@ export function lockedOutBy(
     lockoutS: t,
     cause,
     step,
+    unburnt,
     stepsS,
   };
 }

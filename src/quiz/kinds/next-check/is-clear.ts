@@ -3,7 +3,7 @@ import type { SeededPlant } from '../../evidence/seeded-plant.ts';
 import type { QuizPlant } from '../../item/maker.ts';
 
 /** How far from an edge of its band a number has to be, as a share of the band. */
-const OFF_THE_EDGE = 0.25;
+const OFF_THE_EDGE = 0.5;
 const OFF_THE_EDGE_INSIDE = 0.05;
 
 /** A word is clear; a number is where it does not hang by a hair in which bin it falls. */

@@ -1,9 +1,11 @@
 /** One reading that rules a cause out, and two of the same kind that do not. */
+
 import type { Belief } from '../../../diagnosis/index.ts';
-import { nextUniform, type RandomState } from '../../../numeric/index.ts';
+import type { RandomState } from '../../../numeric/index.ts';
 import { causeSharesOf } from '../../evidence/belief-of.ts';
 import type { SeededPlant } from '../../evidence/seeded-plant.ts';
 import type { QuizPlant, Rejection } from '../../item/maker.ts';
+import { shuffled } from '../next-check/shuffled.ts';
 import { kindOfReading, type ReadingOn, readingsOn, shareAfterAll } from './readings-on.ts';
 
 export interface ChosenReadings {
@@ -65,10 +67,3 @@ export function chooseReadings(
   return 'too few neighbours';
 }
 const MOST_KEYS = 8;
-
-function shuffled<T>(all: readonly T[], chance: RandomState): T[] {
-  return all
-    .map((one) => ({ one, at: nextUniform(chance) }))
-    .sort((a, b) => a.at - b.at)
-    .map(({ one }) => one);
-}

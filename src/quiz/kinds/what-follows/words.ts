@@ -17,7 +17,7 @@ import type { Outcome } from './start-record.ts';
 /** After fuel has been shut. */
 const WAYS_DOWN: ReadonlySet<StepName> = new Set(['run down', 'post-purge', 'standby']);
 
-/** What happens, as the machine says it. */
+/** What happens, as the machine says it. Going on and locking out are outcomes alike: a list of one thing. */
 export function saysOutcome(from: StepName, { step, cause }: Outcome): Statement {
   const outcome: Statement =
     cause !== null
@@ -28,7 +28,7 @@ export function saysOutcome(from: StepName, { step, cause }: Outcome): Statement
       : { code: codeOf(from, step), with: { step: { is: 'step', step } } };
   return {
     code: 'quiz.follows.option',
-    with: { outcome: { is: 'statement', statement: outcome } },
+    with: { outcome: { is: 'list', of: [{ is: 'statement', statement: outcome }] } },
   };
 }
 
