@@ -108,7 +108,7 @@ test('the record opens at the moment that decides, runs on past its end, and giv
   const at = /at (\S+)$/.exec(title ?? '')?.[1] ?? '';
   await expect(clock).toHaveText(at);
   await expect(dialog.locator('.chart canvas').first()).toBeVisible();
-  await expectNothingSerious(page);
+  await expectNothingSerious(page, '.item-replay');
   await dialog.getByRole('button', { name: 'End of the record' }).click();
   await expect(clock).not.toHaveText(at);
   const end = (await clock.textContent()) ?? '';

@@ -69,6 +69,14 @@ test('nothing is taken before there is an answer and how sure one is', async ({ 
   await expect(page.locator('.quiz-verdict')).toHaveCount(0);
 });
 
+test('a question that is no more is said to be none, and holds up nothing', async ({ page }) => {
+  await seed(page, openQuiz('short', ['cause/nowhere/1']));
+  await page.goto(TAKE);
+  await expect(page.getByRole('alert')).toContainText('not known to this version of the page');
+  await page.getByRole('button', { name: 'End the quiz here' }).click();
+  await expect(page.getByRole('heading', { level: 1 })).toHaveText('0 of 1 right');
+});
+
 test('leaving in the middle keeps the question and what was chosen; reasons stay after a reload', async ({
   page,
 }) => {
@@ -200,13 +208,15 @@ test.describe('on a phone, by touch', () => {
   test('a question, its reasons and the result fit, and every target is large enough', async ({
     page,
   }) => {
-    await seed(page, openQuiz('short', idsOf([...CAUSES.slice(0, 1), ...itemsOf('where', 1)])));
+    await seed(page, openQuiz('short', idsOf([...CAUSES.slice(0, 1), ...itemsOf('next check', 1)])));
     await page.goto('/#/quiz');
     await expectFits(page);
     await page.getByRole('link', { name: 'Go on' }).tap();
     for (const next of ['Next question', 'See the result']) {
       await asked(page);
       await expectFits(page);
+      await page.locator('.quiz-to-answer').tap();
+      await expect(page.locator('.quiz-asks')).toBeInViewport();
       await page.locator('.item-response').getByRole('radio').last().tap();
       await page.locator('.quiz-sure-choice').nth(1).tap();
       await page.getByRole('button', { name: 'Answer', exact: true }).tap();

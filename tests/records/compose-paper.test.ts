@@ -60,6 +60,17 @@ describe('a paper by its number', () => {
     );
   });
 
+  it('shares on average less than half of its questions with one of another number', () => {
+    const papers = Array.from(
+      { length: 8 },
+      (_, i) => new Set(composePaper({ ...ALL, number: 400 + i }, CARDS)),
+    );
+    const shared = papers.flatMap((one, i) =>
+      papers.slice(i + 1).map((other) => [...one].filter((id) => other.has(id)).length / one.size),
+    );
+    expect(shared.reduce((sum, share) => sum + share, 0) / shared.length).toBeLessThan(0.5);
+  });
+
   it('spreads its questions over every skill', () => {
     const skills = composePaper(ALL, CARDS).flatMap((id) => byId.get(id)?.skills ?? []);
     expect(new Set(skills).size).toBe(SKILLS.length);

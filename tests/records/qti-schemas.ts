@@ -9,9 +9,11 @@ const FOLDER = join(ROOT, '..', 'shared', 'standards', 'qti21');
 export const ITEM_SCHEMA = join(FOLDER, 'qtiv2p1p1', 'imsqti_v2p1p1.xsd');
 export const PACKAGE_SCHEMA = join(FOLDER, 'imscp_v1p1.xsd');
 
+const PROGRAM = 'xmllint';
+
 /** Null where there is no such program. */
 export function xmllint(args: readonly string[], input: string) {
-  const done = spawnSync('xmllint', ['--nonet', ...args], { encoding: 'utf8', input });
+  const done = spawnSync(PROGRAM, ['--nonet', ...args], { encoding: 'utf8', input });
   if (done.error !== undefined) return null;
   return { status: done.status, stdout: done.stdout, stderr: done.stderr };
 }

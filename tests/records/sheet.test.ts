@@ -38,7 +38,7 @@ describe('a paper on a sheet', () => {
     // Step B first, then C, then A.
     expect(keyed).toContain('Question 3: B, C, A');
     expect(keyed).toContain('Question 4: 12 dm³/h');
-    expect(keyed).toContain('From 11.7 to 13 dm³/h counts as right.');
+    expect(keyed).toContain('From 11.73 to 12.96 dm³/h counts as right.');
   });
 
   it('says as plain text what it says as a page, but for the heads of its columns', () => {

@@ -1,10 +1,11 @@
 import '../styles/quiz-item.css';
 import { lazy, Suspense, useState } from 'react';
 import { loadMessages, say } from '../../i18n/index.ts';
-import type { Item, ItemRun, Response } from '../../quiz/index.ts';
+import type { Item, Response } from '../../quiz/index.ts';
 import type { Store } from '../session/store.ts';
 import { useStore } from '../session/store.ts';
 import type { Surroundings } from '../settings/theme.ts';
+import type { LookedAt } from './looked-at.ts';
 import { NumberReasons } from './number-reasons.tsx';
 import { OptionReasons } from './option-reasons.tsx';
 import { OrderReasons } from './order-reasons.tsx';
@@ -26,13 +27,6 @@ interface Props {
   readonly surroundings: Store<Surroundings>;
   /** Of the headings. */
   readonly level: 2 | 3;
-}
-
-/** What is looked at on the record: the moment, and what it is looked at for. */
-export interface LookedAt {
-  readonly run: ItemRun;
-  readonly atS: number;
-  readonly what: string;
 }
 
 /** Why each answer is right or not, with a way to the moment that decides. */

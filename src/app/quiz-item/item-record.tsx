@@ -111,7 +111,7 @@ function StartInWords({ item }: { readonly item: Item }) {
     <details className="item-start">
       <summary>{say('quiz.stem.start')}</summary>
       {call === undefined ? null : (
-        <p className="quiet">{say('quiz.stem.counted', { time: shortClock(call.t) })}</p>
+        <p className="quiet">{say('quiz.stem.counted', { time: minutesOf(call.t) })}</p>
       )}
       <ol>
         {lines.map((line) => (
@@ -120,6 +120,11 @@ function StartInWords({ item }: { readonly item: Item }) {
       </ol>
     </details>
   );
+}
+
+/** As the chart writes its times. */
+function minutesOf(tS: number): string {
+  return shortClock(Math.round(tS)).replace(/\.0$/, '');
 }
 
 /** As the controller's record has it. */

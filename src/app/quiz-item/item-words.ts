@@ -43,23 +43,6 @@ export function responseWords(
   }
 }
 
-/** The right answer, as someone would have given it. */
-export function keyWords(item: Item, units: UnitSystem = unitsNow()): string {
-  return responseWords(item, rightResponse(item), units);
-}
-
-export function rightResponse(item: Item): Response {
-  switch (item.answer) {
-    case 'choice':
-    case 'spot':
-      return { is: 'choice', option: item.key };
-    case 'order':
-      return { is: 'order', order: item.key };
-    case 'number':
-      return { is: 'number', value: item.key };
-  }
-}
-
 function unitsNow(): UnitSystem {
   return settings.read().units;
 }

@@ -1,11 +1,7 @@
 import { say } from '../../i18n/index.ts';
-import type { ChoiceItem, Option, SpotItem } from '../../quiz/index.ts';
-import { toldWords } from '../../wording/index.ts';
+import type { ChoiceItem, SpotItem } from '../../quiz/index.ts';
 import { percentText } from '../debrief/share-bars.tsx';
-import { useStore } from '../session/store.ts';
-import { settings } from '../settings/settings.ts';
-import type { LookedAt } from './item-reasons.tsx';
-import { namesOf } from './item-words.ts';
+import type { LookedAt } from './looked-at.ts';
 import { ReasonMark } from './reason-mark.tsx';
 import { SeeButton } from './see-button.tsx';
 import { useSays } from './use-says.ts';
@@ -36,31 +32,16 @@ export function OptionReasons({ item, chosen, onSee }: Props) {
             {option.why.map((why) => (
               <p key={JSON.stringify(why)}>{says(why)}</p>
             ))}
-            <Evidence item={item} option={option} />
+            {option.share === null ? null : (
+              <p className="quiet">
+                {say('quiz.reasons.share', { percent: percentText(option.share) })}
+              </p>
+            )}
             <SeeButton option={option} run={item.run} what={what} onSee={onSee} />
           </li>
         );
       })}
     </ul>
-  );
-}
-
-function Evidence(props: { readonly item: ChoiceItem | SpotItem; readonly option: Option }) {
-  const { item, option } = props;
-  const { units } = useStore(settings);
-  const { share, decidedBy } = option;
-  if (share === null && decidedBy === null) return null;
-  return (
-    <p className="reason-evidence quiet">
-      {share === null ? null : (
-        <span>{say('quiz.reasons.share', { percent: percentText(share) })}</span>
-      )}
-      {decidedBy === null ? null : (
-        <span>
-          {say('quiz.reasons.decided', { reading: toldWords(namesOf(item), decidedBy, units) })}
-        </span>
-      )}
-    </p>
   );
 }
 

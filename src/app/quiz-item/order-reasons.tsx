@@ -1,6 +1,6 @@
 import { say } from '../../i18n/index.ts';
 import type { OrderItem } from '../../quiz/index.ts';
-import type { LookedAt } from './item-reasons.tsx';
+import type { LookedAt } from './looked-at.ts';
 import { ReasonMark } from './reason-mark.tsx';
 import { SeeButton } from './see-button.tsx';
 import { useSays } from './use-says.ts';

@@ -9,7 +9,7 @@ import { PlantPane } from '../working/plant-pane.tsx';
 import { RunControls } from '../working/run-controls.tsx';
 import { SessionProvider, useSession, useSessionPart } from '../working/session-context.tsx';
 import { TrendsDrawer } from '../working/trends-drawer.tsx';
-import type { LookedAt } from './item-reasons.tsx';
+import type { LookedAt } from './looked-at.ts';
 import { useReplay } from './use-item-run.ts';
 import { WhenRunning } from './when-running.tsx';
 

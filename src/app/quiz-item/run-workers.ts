@@ -10,6 +10,11 @@ interface Idle {
 
 const idle: Idle[] = [];
 
+/** Loads what runs a start while the item is still being made. */
+export function warmUp(): void {
+  if (idle.length === 0) lay(startWorker());
+}
+
 /** For one session; ended by it, it waits for another. */
 export function borrowWorker(): WorkerLike {
   const waiting = idle.pop();
@@ -24,7 +29,7 @@ export function borrowWorker(): WorkerLike {
       worker.onmessage = null;
       worker.onerror = null;
       if (broken) worker.terminate();
-      else idle.push({ worker, ending: setTimeout(() => endOf(worker), LINGER_MS) });
+      else lay(worker);
     },
   };
   worker.onmessage = (event) => lent.onmessage?.(event);
@@ -33,6 +38,10 @@ export function borrowWorker(): WorkerLike {
     lent.onerror?.(event);
   };
   return lent;
+}
+
+function lay(worker: Worker): void {
+  idle.push({ worker, ending: setTimeout(() => endOf(worker), LINGER_MS) });
 }
 
 function endOf(worker: Worker): void {

@@ -1,6 +1,6 @@
 import { say } from '../../i18n/index.ts';
 import type { ItemRun, Option } from '../../quiz/index.ts';
-import type { LookedAt } from './item-reasons.tsx';
+import type { LookedAt } from './looked-at.ts';
 
 interface Props {
   readonly option: Option;

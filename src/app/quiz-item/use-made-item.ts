@@ -2,6 +2,7 @@ import { useCallback, useEffect, useState } from 'react';
 import type { Item } from '../../quiz/index.ts';
 import type { ItemTrouble } from '../session/making-protocol.ts';
 import { type AskedItem, askForItem, knownItem } from './item-maker.ts';
+import { warmUp } from './run-workers.ts';
 
 export { preloadItem } from './item-maker.ts';
 
@@ -23,6 +24,7 @@ export function useMadeItem(id: string | null): MadeItem {
   // biome-ignore lint/correctness/useExhaustiveDependencies: each attempt asks anew
   useEffect(() => {
     if (id === null || knownItem(id)?.ok === true) return;
+    warmUp();
     let wanted = true;
     void askForItem(id).then((asked) => {
       if (wanted) setCome({ id, asked });

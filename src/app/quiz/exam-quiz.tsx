@@ -42,7 +42,7 @@ export function ExamQuiz({ quiz, surroundings }: Props) {
   );
   return (
     <>
-      <ItemPlace id={id} surroundings={surroundings} otherwise={onward}>
+      <ItemPlace id={id} surroundings={surroundings} unanswered={true} otherwise={onward}>
         {(item) => (
           <AnswerForm
             key={id}

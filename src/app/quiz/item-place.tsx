@@ -1,7 +1,8 @@
-import type { ReactNode } from 'react';
+import { type ReactNode, type RefObject, useRef } from 'react';
 import { say, slugOf } from '../../i18n/index.ts';
 import type { Item } from '../../quiz/index.ts';
 import { ItemStem } from '../quiz-item/item-stem.tsx';
+import { itemAsks } from '../quiz-item/item-words.ts';
 import { type MadeItem, useMadeItem } from '../quiz-item/use-made-item.ts';
 import type { ItemTrouble } from '../session/making-protocol.ts';
 import type { Store } from '../session/store.ts';
@@ -13,6 +14,8 @@ export const GONE: readonly ItemTrouble[] = ['no such item', 'not proved any mor
 interface Props {
   readonly id: string;
   readonly surroundings: Store<Surroundings>;
+  /** Yet to be answered: where the answer stands below, what is asked is said at the top too. */
+  readonly unanswered?: boolean;
   /** What to do besides where the item cannot be made. */
   readonly otherwise?: ReactNode;
   /** What stands beside what is known. */
@@ -20,15 +23,22 @@ interface Props {
 }
 
 /** An item from the moment it is asked for: being made, not to be made, or there. */
-export function ItemPlace({ id, surroundings, otherwise, children }: Props) {
+export function ItemPlace(props: Props) {
+  const { id, surroundings, unanswered = false, otherwise, children } = props;
   const made = useMadeItem(id);
+  const answering = useRef<HTMLDivElement>(null);
   if (made.state === 'made') {
     return (
       <div className="quiz-columns">
         <div className="quiz-known">
+          {unanswered && hasRecord(made.item) ? (
+            <ToAnswer item={made.item} place={answering} />
+          ) : null}
           <ItemStem key={id} item={made.item} surroundings={surroundings} />
         </div>
-        <div className="quiz-answering">{children(made.item)}</div>
+        <div className="quiz-answering" ref={answering}>
+          {children(made.item)}
+        </div>
       </div>
     );
   }
@@ -42,6 +52,28 @@ export function ItemPlace({ id, surroundings, otherwise, children }: Props) {
         <NotMade made={made}>{otherwise}</NotMade>
       )}
     </div>
+  );
+}
+
+/** What is known then takes more than a narrow screen. */
+function hasRecord({ run, stem: { shows } }: Item): boolean {
+  return run !== null && (shows.chart || shows.trends.length > 0);
+}
+
+/** Only where the answer is not beside what is known. */
+function ToAnswer(props: {
+  readonly item: Item;
+  readonly place: RefObject<HTMLDivElement | null>;
+}) {
+  const go = () => {
+    const { current } = props.place;
+    current?.scrollIntoView({ block: 'start' });
+    current?.querySelector<HTMLElement>('input, button')?.focus({ preventScroll: true });
+  };
+  return (
+    <button type="button" className="button quiz-to-answer" onClick={go}>
+      <span>{itemAsks(props.item)}</span> <span aria-hidden="true">↓</span>
+    </button>
   );
 }
 

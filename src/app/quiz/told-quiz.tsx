@@ -38,7 +38,7 @@ export function ToldQuiz({ quiz, surroundings }: Props) {
     </button>
   );
   return (
-    <ItemPlace id={id} surroundings={surroundings} otherwise={leave}>
+    <ItemPlace id={id} surroundings={surroundings} unanswered={answer === null} otherwise={leave}>
       {(item) => (
         <>
           <div role="status">

@@ -24,8 +24,8 @@ export function openItemStage(
     allow: [],
     arriveS: run.untilS,
     endS,
-    // No further than the record: what follows may be what is asked.
-    healthyUntilS: Math.min(endS, HEALTHY_UNTIL_S),
+    // A sound run beside it tells what comes next, which may be what is asked.
+    healthyUntilS: runsOn ? Math.min(endS, HEALTHY_UNTIL_S) : 0,
     answer: null,
   });
 }

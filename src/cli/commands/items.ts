@@ -10,7 +10,7 @@ import { issueLines } from '../issue-lines.ts';
 import { readLibrary } from '../library.ts';
 import { type Outcome, refuse, succeed } from '../outcome.ts';
 import { createPool } from '../pool.ts';
-import { bankFile, writeBank } from '../quiz/bank-file.ts';
+import { bankFile, readBank, writeBank } from '../quiz/bank-file.ts';
 import { WANTED } from '../quiz/wanted.ts';
 import type { ItemsData, ItemsTask } from '../quiz/worker.ts';
 import { soundSetup } from '../sound-setup.ts';
@@ -67,18 +67,26 @@ export async function items(
         return found;
       }),
     );
-    const cards = gathered.flatMap(({ cards: own }) => own);
+    const file = options.get('--to') ?? bankFile(root);
+    const standing = readBank(file) ?? { items: [], report: [] };
     const report = gathered.map(({ line }) => line);
-    if (only === undefined) {
-      const file = options.get('--to') ?? bankFile(root);
-      mkdirSync(dirname(file), { recursive: true });
-      writeBank(file, { items: cards, report });
-      tell(message('items.written', { file, count: cards.length }));
-    }
+    const cards = ITEM_KINDS.flatMap((kind) =>
+      kinds.includes(kind)
+        ? gathered.filter(({ line }) => line.kind === kind).flatMap(({ cards: own }) => own)
+        : standing.items.filter((card) => card.kind === kind),
+    );
+    const others = standing.report.filter(({ kind }) => !kinds.includes(kind));
+    mkdirSync(dirname(file), { recursive: true });
+    writeBank(file, { items: cards, report: inOrder([...others, ...report]) });
+    tell(message('items.written', { file, count: cards.length }));
     return succeed(options.has('--json') ? JSON.stringify(report) : reportTable(report));
   } finally {
     await pool.close();
   }
+}
+
+function inOrder(report: readonly BankLine[]): readonly BankLine[] {
+  return ITEM_KINDS.flatMap((kind) => report.filter((line) => line.kind === kind));
 }
 
 function unknownKind(kind: string): string {

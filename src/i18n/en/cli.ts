@@ -25,7 +25,7 @@ commissioning or operating equipment.
       makes quiz items from seeded runs of every plant on all cores, proves and lints each, writes
       those that pass, by default to assets/page/quiz/items.json, and says why the others did not;
       leans on the files of flamewright atlas
-      --kind KIND        only this kind, and nothing is written
+      --kind KIND        only this kind; the others stay as the file has them
   flamewright paper [--number N] [--count N] [--plant PLANTS] [--skill SKILLS] [--kind KINDS]
       [--as text|html|gift|qti] [--to FILE]
       questions for a class with their key, spread over the skills; the same number and choices

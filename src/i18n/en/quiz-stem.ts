@@ -30,7 +30,6 @@ export const quizStem = {
   'quiz.reasons.not-right': 'Not right',
   'quiz.reasons.yours': 'your answer',
   'quiz.reasons.share': '{percent} by all that was read',
-  'quiz.reasons.decided': 'What decides: {reading}',
   'quiz.reasons.see': 'See it on the record',
   'quiz.reasons.see-of': 'See it on the record: {what}',
   'quiz.reasons.order': 'The right order',

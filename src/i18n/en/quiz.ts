@@ -50,7 +50,7 @@ export const quiz = {
   'quiz.calibration.none':
     'Before each answer you say how sure you are. Here it will show how often that was right.',
   'quiz.calibration.row': '{right} of {count} right, {percent} %',
-  'quiz.calibration.no-answer': 'not said yet',
+  'quiz.calibration.no-answer': 'not said',
   'quiz.calibration.legend':
     'The dashed line is what you said, the thick line what came of it; it may as well have been anywhere on the bar.',
   'quiz.calibration.too-few-to-say': 'Too few answers yet to say whether you know what you know.',

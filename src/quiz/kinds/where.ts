@@ -1,4 +1,5 @@
 /** Where the cause of a start lies, answered on the drawing of the plant. */
+import { type Observation, partsOfCheck } from '../../diagnosis/index.ts';
 import { scramble } from '../../numeric/index.ts';
 import { saysIt } from '../evidence/odds.ts';
 import { toldOf } from '../evidence/told.ts';
@@ -27,7 +28,7 @@ function make(plant: QuizPlant, seed: number): Made {
   const proved = found.value;
   const { seeded, readings } = proved;
   // Whoever reads that a thing is broken has only to point at it.
-  if (readings.some((one) => saysIt(plant, seeded, one))) {
+  if (readings.some((one) => saysIt(plant, seeded, one) || isByTerminals(plant, one))) {
     return { ok: false, why: 'not worth asking' };
   }
   const fault = seeded.fault ?? '';
@@ -51,6 +52,11 @@ function make(plant: QuizPlant, seed: number): Made {
     key,
   };
   return { ok: true, item };
+}
+
+/** Ohms of one thing name it. */
+function isByTerminals({ atlas }: QuizPlant, { key }: Observation): boolean {
+  return partsOfCheck(atlas.keys[key]?.check ?? '').what === 'continuity';
 }
 
 type Spot = Option & { readonly spot: string };

@@ -76,6 +76,11 @@ function choiceFindings(
   ];
 }
 
+/** Things of the drawing are of one kind, each under its own code. */
+function kindOfOption(option: Option): string {
+  return 'spot' in option ? '' : kindOfStatement(option.says);
+}
+
 function orderFindings(
   { steps, key }: OrderItem,
   { options: stated, partOf = (fault) => fault }: LintOptions,
@@ -112,9 +117,9 @@ function numberFindings(item: NumberItem): LintFinding[] {
 /** Of all options together: none like another, all of one kind, each with its reasons. */
 function setFindings(name: string, options: readonly Option[], partOf: PartOf): LintFinding[] {
   const [first] = options;
-  const kind = first === undefined ? '' : kindOfStatement(first.says);
+  const kind = first === undefined ? '' : kindOfOption(first);
   return options.flatMap((option, place) => [
-    ...where('alike in kind', `${name}.${place}`, kindOfStatement(option.says) !== kind),
+    ...where('alike in kind', `${name}.${place}`, kindOfOption(option) !== kind),
     ...where(
       'same meaning',
       `${name}.${place}`,

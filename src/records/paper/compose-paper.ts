@@ -1,4 +1,5 @@
 import { composeQuiz, type ItemCard, type ItemKind } from '../../quiz/index.ts';
+import { sha1OfText } from '../name-id.ts';
 
 export interface PaperChoice {
   readonly number: number;
@@ -12,6 +13,8 @@ export interface PaperChoice {
   readonly kinds: readonly ItemKind[];
 }
 
+/** So many cards are drawn for each question. */
+const POOL = 3;
 /** A paper is for a whole group: nobody's answers count, and no day does. */
 const NOBODY = { answers: [], ratings: {}, due: [], nowISO: '2026-01-01T00:00:00.000Z' } as const;
 
@@ -26,5 +29,28 @@ export function composePaper(
       (skills.length === 0 || card.skills.some((skill) => skills.includes(skill))) &&
       (kinds.length === 0 || kinds.includes(card.kind)),
   );
-  return composeQuiz({ mode: 'exam', count, cards: wanted, seed: number, ...NOBODY });
+  const compose = (from: readonly ItemCard[]) =>
+    composeQuiz({ mode: 'exam', count, cards: from, seed: number, ...NOBODY });
+  const ids = compose(drawn(wanted, number, count));
+  return ids.length < count ? compose(wanted) : ids;
+}
+
+/**
+ * A part of each skill's cards, drawn by the number: from all of them the best would be nearly the
+ * same for every number.
+ */
+function drawn(cards: readonly ItemCard[], number: number, count: number): readonly ItemCard[] {
+  const share = Math.min(1, (POOL * count) / cards.length);
+  const bySkill = new Map<string, ItemCard[]>();
+  for (const card of cards) {
+    const [skill = ''] = card.skills;
+    bySkill.set(skill, [...(bySkill.get(skill) ?? []), card]);
+  }
+  return [...bySkill.values()].flatMap((own) =>
+    own
+      .map((card) => ({ card, lot: sha1OfText(`${number} ${card.id}`) }))
+      .sort((a, b) => (a.lot < b.lot ? -1 : 1))
+      .slice(0, Math.max(POOL, Math.ceil(share * own.length)))
+      .map(({ card }) => card),
+  );
 }

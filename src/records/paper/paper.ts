@@ -80,3 +80,8 @@ export function plainNumber(value: number): string {
   // Not every reader knows an exponent.
   return text.includes('e') ? value.toFixed(20).replace(/\.?0+$/, '') : text;
 }
+
+/** A unit as it stands behind a number. */
+export function unitAfter(unit: string): string {
+  return unit === '' || unit === '°' ? unit : ` ${unit}`;
+}

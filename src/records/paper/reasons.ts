@@ -1,6 +1,6 @@
 /** What stands in the key of a paper: the right answer and why, in words, the same in every format. */
 import type { WordedItem, WordedNumber } from '../../quiz/index.ts';
-import { filled, type PaperWords, plainNumber } from './paper.ts';
+import { filled, type PaperWords, plainNumber, unitAfter } from './paper.ts';
 
 export interface Reason {
   /** What it is about: an option, a step; null for what stands alone. */
@@ -50,7 +50,7 @@ export function numberReasons(
   { from, to, unit, working, mistakes }: WordedNumber,
   words: PaperWords,
 ): readonly Reason[] {
-  const reach = { from: rounded(from), to: unit === '' ? rounded(to) : `${rounded(to)} ${unit}` };
+  const reach = { from: rounded(from), to: `${rounded(to)}${unitAfter(unit)}` };
   const alone = { about: null, isRight: null };
   return [
     { ...alone, why: [filled(words['counts-as-right'], reach)] },
@@ -59,9 +59,9 @@ export function numberReasons(
   ];
 }
 
-/** Three digits are enough for eyes. */
+/** Four digits are enough for eyes. */
 function rounded(value: number): string {
-  return plainNumber(Number(value.toPrecision(3))).replace('-', '\u2212');
+  return plainNumber(Number(value.toPrecision(4))).replace('-', '\u2212');
 }
 
 function lettered(text: string, place: number): string {

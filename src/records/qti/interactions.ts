@@ -1,6 +1,6 @@
 /** Where the answer is given. */
 import type { WordedItem, WordedOption } from '../../quiz/index.ts';
-import type { PaperWords } from '../paper/paper.ts';
+import { type PaperWords, unitAfter } from '../paper/paper.ts';
 import { element, type XmlElement } from '../xml/xml.ts';
 import { optionName } from './names.ts';
 import { RESPONSE } from './scoring.ts';
@@ -36,7 +36,7 @@ export function interactionOf(item: WordedItem, words: PaperWords): XmlElement[]
             responseIdentifier: RESPONSE,
             expectedLength: DIGITS,
           }),
-          item.unit === '' ? '' : ` ${item.unit}`,
+          unitAfter(item.unit),
         ]),
       ];
   }

@@ -6,6 +6,7 @@ import {
   type PaperQuestion,
   type PaperWords,
   titleOf,
+  unitAfter,
 } from '../paper/paper.ts';
 import { letterOf } from '../paper/reasons.ts';
 import { readingsTable } from '../xml/readings-table.ts';
@@ -70,7 +71,7 @@ function answerNodes(item: WordedItem, words: PaperWords): XmlElement[] {
         element('p', { class: 'paper-number' }, [
           `${words.answer} `,
           element('span', { class: 'paper-line' }, [NOTHING]),
-          ` ${item.unit}`,
+          unitAfter(item.unit),
         ]),
       ];
   }

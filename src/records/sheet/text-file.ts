@@ -1,5 +1,5 @@
 import type { WordedItem } from '../../quiz/index.ts';
-import { filled, type Paper, type PaperWords, titleOf } from '../paper/paper.ts';
+import { filled, type Paper, type PaperWords, titleOf, unitAfter } from '../paper/paper.ts';
 import { answerKey, letterOf } from '../paper/reasons.ts';
 
 const RULE = '-'.repeat(72);
@@ -45,7 +45,7 @@ function listed(heading: string, lines: readonly string[]): string[] {
 }
 
 function answerLines(item: WordedItem, words: PaperWords): string[] {
-  if (item.answer === 'number') return [`  ${words.answer} ________ ${item.unit}`.trimEnd()];
+  if (item.answer === 'number') return [`  ${words.answer} ________${unitAfter(item.unit)}`];
   const isOrder = item.answer === 'order';
   const options = isOrder ? item.steps : item.options;
   return [

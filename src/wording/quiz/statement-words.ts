@@ -51,9 +51,9 @@ function thingWords(term: Thing, names: Names, units: UnitSystem): string {
     case 'check':
       return checkAt(names, term.check, term.moment);
     case 'reading':
-      return toldWords(names, term.told, units);
-    case 'said':
       // What eyes found is a sentence of its own; here it stands within one.
+      return toldWords(names, term.told, units).replace(/\.$/, '');
+    case 'said':
       return answerWords(names, term.told, units).replace(/\.$/, '');
     case 'amount':
       return quantityText(term.value, term.of, units);

@@ -83,9 +83,7 @@ describe('the start of a quiz item', () => {
     before.live(2);
     expect(before.status()).toMatchObject({ headS: 110, note: 'end of run' });
     expect(before.frames() * 0.1).toBeLessThanOrEqual(110.2);
-    const width = before.of('opened')[0]?.facts.channels.length ?? 1;
-    const expected = before.of('expected')[0]?.frames.length ?? 0;
-    expect(expected / width / 10).toBeLessThanOrEqual(110.2);
+    expect(before.of('expected')).toEqual([]);
   });
 
   it('is looked back on, and comes back to the same end', () => {
@@ -107,6 +105,7 @@ describe('the start of a quiz item', () => {
     after.tell({ type: 'play', speed: 20 });
     after.live(2);
     expect(after.status()?.headS).toBeGreaterThan(140);
+    expect(after.of('expected')).toHaveLength(1);
     after.live(20);
     expect(after.status()).toMatchObject({ headS: 110 + RUNS_ON_S, note: 'end of run' });
   });

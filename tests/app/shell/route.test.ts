@@ -7,6 +7,7 @@ describe('routes', () => {
     { page: 'practise' },
     { page: 'learner' },
     { page: 'teach' },
+    { page: 'paper' },
     { page: 'quiz' },
     { page: 'quiz-taking', quiz: '20260504100000000' },
     { page: 'quiz-result', quiz: '20260504100000000' },

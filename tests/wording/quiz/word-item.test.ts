@@ -91,7 +91,7 @@ describe('a start in words', () => {
       '1:29 lockout in drive to purge: purge position not proved',
     );
     expect(startWords(run.events(), 65).at(-1)).toBe(
-      '1:00 the record ends, still in drive to purge',
+      '0:59 the record ends, still in drive to purge',
     );
   });
 

@@ -1,15 +1,10 @@
 /** How one check parts the causes that are left: by which of the things it tells, and what each would read. */
-import {
-  type Atlas,
-  gainBits,
-  questionsOf,
-  sharesOf,
-  uncertaintyOf,
-} from '../../../diagnosis/index.ts';
+import { sharesOf, uncertaintyOf } from '../../../diagnosis/index.ts';
 import { quizTablesOf } from '../../evidence/quiz-tables.ts';
 import { binShares } from '../../evidence/refuting.ts';
 import type { SeededPlant } from '../../evidence/seeded-plant.ts';
 import type { QuizPlant } from '../../item/maker.ts';
+import { bitsOfKey } from './bits-of-key.ts';
 import { isClear } from './is-clear.ts';
 import type { SoFar } from './so-far.ts';
 import type { CheckWorth } from './worth.ts';
@@ -57,15 +52,4 @@ export function partingBy(
   const truth = at.bins[seeded.bins[best] as number];
   if (!groups.get(truth ?? '')?.includes(seeded.cause)) return null;
   return { key: best, bits, groups: [...groups].map(([word, causes]) => ({ word, causes })) };
-}
-
-/** What one of the things that a check tells is worth by itself. */
-export function bitsOfKey(
-  atlas: Atlas,
-  uncertainty: ReturnType<typeof uncertaintyOf>,
-  key: number,
-): number {
-  const at = atlas.keys[key];
-  const [alone] = at === undefined ? [] : questionsOf({ ...atlas, keys: [at] });
-  return alone === undefined ? 0 : gainBits(uncertainty, alone);
 }

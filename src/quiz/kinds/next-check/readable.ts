@@ -1,7 +1,7 @@
 import { type Belief, partsOfCheck, sharesOf, uncertaintyOf } from '../../../diagnosis/index.ts';
 import { quizTablesOf } from '../../evidence/quiz-tables.ts';
 import type { QuizPlant } from '../../item/maker.ts';
-import { bitsOfKey } from './parting.ts';
+import { bitsOfKey } from './bits-of-key.ts';
 import type { CheckWorth } from './worth.ts';
 
 /**
