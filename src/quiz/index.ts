@@ -1,4 +1,5 @@
 export { type BankLine, type Gathered, gather, type Wanted } from './bank/gather.ts';
+export { sameItemName } from './bank/same-item.ts';
 export type { GivenAnswer, QuizMode } from './item/given-answer.ts';
 export { QUIZ_MODES } from './item/given-answer.ts';
 export * from './item/item.ts';
@@ -34,11 +35,5 @@ export { type LintVocabulary, lintWords } from './lint/lint-words.ts';
 export { makeItem, quizPlantOf } from './make-item.ts';
 export * from './taking/index.ts';
 export { WRITTEN_TROUBLES, type WrittenTrouble } from './written/prove-written.ts';
-export {
-  cardOfWritten,
-  findWritten,
-  shownOrder,
-  writtenCards,
-  writtenId,
-} from './written/written-cards.ts';
+export * from './written/written-cards.ts';
 export { type WrittenMade, writtenItem } from './written/written-item.ts';

@@ -208,15 +208,21 @@ test.describe('on a phone, by touch', () => {
   test('a question, its reasons and the result fit, and every target is large enough', async ({
     page,
   }) => {
-    await seed(page, openQuiz('short', idsOf([...CAUSES.slice(0, 1), ...itemsOf('next check', 1)])));
+    await seed(
+      page,
+      openQuiz('short', idsOf([...CAUSES.slice(0, 1), ...itemsOf('next check', 1)])),
+    );
     await page.goto('/#/quiz');
     await expectFits(page);
     await page.getByRole('link', { name: 'Go on' }).tap();
     for (const next of ['Next question', 'See the result']) {
       await asked(page);
       await expectFits(page);
-      await page.locator('.quiz-to-answer').tap();
-      await expect(page.locator('.quiz-asks')).toBeInViewport();
+      // What is asked stands at the top too where a record comes between.
+      if (next === 'Next question') {
+        await page.locator('.quiz-to-answer').tap();
+        await expect(page.locator('.quiz-asks')).toBeInViewport();
+      }
       await page.locator('.item-response').getByRole('radio').last().tap();
       await page.locator('.quiz-sure-choice').nth(1).tap();
       await page.getByRole('button', { name: 'Answer', exact: true }).tap();

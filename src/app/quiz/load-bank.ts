@@ -1,4 +1,6 @@
+import library from 'virtual:library';
 import type { ItemCard } from '../../quiz/index.ts';
+import { writtenCards } from '../../quiz/written/index.ts';
 import { bankSchema } from './bank-schema.ts';
 
 let loading: Promise<readonly ItemCard[]> | null = null;
@@ -19,5 +21,6 @@ export function loadBank(): Promise<readonly ItemCard[]> {
 async function fetchBank(): Promise<readonly ItemCard[]> {
   const response = await fetch('quiz/items.json');
   if (!response.ok) throw new Error(`${response.status}`);
-  return bankSchema.parse(await response.json()).items;
+  const { items } = bankSchema.parse(await response.json());
+  return [...items, ...writtenCards(library.quizzes)];
 }

@@ -3,7 +3,14 @@ import { INPUTS } from '../../../machines/burner/index.ts';
 import { testPointsOf } from '../../bench/index.ts';
 import { decodeAtlas, scripted } from '../../diagnosis/index.ts';
 import { createRun, type RunEvent, type RunSetup } from '../../engine/index.ts';
-import { type Item, makeItem, quizPlantOf, readItemId, setupOfRun } from '../../quiz/index.ts';
+import {
+  findWritten,
+  type Item,
+  makeItem,
+  quizPlantOf,
+  readItemId,
+  setupOfRun,
+} from '../../quiz/index.ts';
 import type { LearnerLibrary } from '../../scenario/index.ts';
 import type { StartEvent } from '../../wording/index.ts';
 import { soundSetup } from './exercise-case.ts';
@@ -11,6 +18,7 @@ import type { MakePorts } from './make-host.ts';
 import type { MadeItem } from './making-protocol.ts';
 
 export function makePort(library: LearnerLibrary): Omit<MakePorts, 'post' | 'loadAtlas'> {
+  const { quizzes } = library;
   const named = new Map<string, MadeItem['names']>();
   const soundOf = (plant: string) => soundSetup(library, plant);
 
@@ -29,13 +37,13 @@ export function makePort(library: LearnerLibrary): Omit<MakePorts, 'post' | 'loa
 
   return {
     soundOf,
-    plantOf: (id) => readItemId(id)?.plant ?? null,
+    plantOf: (id) => readItemId(id)?.plant ?? findWritten(quizzes, id)?.item.plant ?? null,
     readyPlant(sound, atlasText) {
       const atlas = decodeAtlas(atlasText);
       if (atlas === null) throw new Error('not an atlas of this version');
       return quizPlantOf(sound, atlas);
     },
-    make: makeItem,
+    make: (plants, id) => makeItem(plants, id, quizzes),
     about({ plant, run }: Item) {
       const sound = soundOf(plant);
       return {

@@ -1,5 +1,6 @@
 import { writeFileSync } from 'node:fs';
 import { message, sayMessage } from '../../i18n/index.ts';
+import { writtenCards } from '../../quiz/index.ts';
 import { composePaper, type Paper } from '../../records/index.ts';
 import { phrase } from '../../scenario/index.ts';
 import { paperWords } from '../../wording/index.ts';
@@ -28,9 +29,10 @@ export async function paper(
   if (bank === null) {
     return refuse(sayMessage(phrase('usage.no-items', { command: COMMAND, file: inQuotes(file) })));
   }
-  const wanted = wantedFrom(parsed.value.options, library.value, bank.items);
+  const cards = [...bank.items, ...writtenCards(library.value.quizzes)];
+  const wanted = wantedFrom(parsed.value.options, library.value, cards);
   if (!wanted.ok) return refuse(sayMessage(wanted.mistake));
-  const ids = composePaper(wanted.value.choice, bank.items);
+  const ids = composePaper(wanted.value.choice, cards);
   if (ids.length === 0)
     return refuse(sayMessage(phrase('usage.no-questions', { command: COMMAND })));
   const folder = atlasFolder(root);

@@ -1,5 +1,6 @@
 import { createRun } from '../../engine/index.ts';
 import {
+  findWritten,
   type Item,
   makeItem,
   type QuizPlant,
@@ -53,11 +54,11 @@ export function paperQuestions(
   const questions: PaperQuestion[] = [];
   const leftOut: string[] = [];
   for (const [i, id] of ids.entries()) {
-    const needed = readItemId(id)?.plant;
+    const needed = readItemId(id)?.plant ?? findWritten(library.quizzes, id)?.item.plant;
     if (needed !== undefined && plantOf(needed) === null) {
       return { ok: false, plantWithoutAtlas: needed };
     }
-    const made = makeItem((plant) => plantOf(plant)?.quiz ?? null, id);
+    const made = makeItem((plant) => plantOf(plant)?.quiz ?? null, id, library.quizzes);
     if (made?.ok === true) questions.push(questionOf(made.item, plantOf(made.item.plant)));
     else leftOut.push(id);
     onProgress(i + 1);
