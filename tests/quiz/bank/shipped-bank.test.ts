@@ -8,11 +8,14 @@ import {
   ITEM_KINDS,
   type Item,
   type ItemCard,
+  isRight,
   keyPlacesBalanced,
   makeItem,
   sameItemName,
 } from '../../../src/quiz/index.ts';
 import { library } from '../../support/library.ts';
+import { guesser } from '../../support/quiz-takers.ts';
+import { readRightly } from '../evidence-reader.ts';
 import { quizPlant } from '../quiz-plants.ts';
 
 const LONG_MS = 600_000;
@@ -105,6 +108,39 @@ describe('an item of the bank, made anew', () => {
         else expect(share, id).toBeLessThanOrEqual(0.05);
       });
     }
+  });
+
+  it(
+    'is answered rightly by whoever reads the evidence and knows no key',
+    () => {
+      const read: string[] = [];
+      const wrong: string[] = [];
+      for (const item of made.values()) {
+        if (!('options' in item)) continue;
+        const marked = readRightly(quizPlant(item.plant), item);
+        if (marked === null) continue;
+        read.push(item.id);
+        if (marked !== item.key) wrong.push(item.id);
+      }
+      expect(read.length).toBeGreaterThan(45);
+      expect(wrong).toEqual([]);
+    },
+    LONG_MS,
+  );
+
+  it('is answered by chance about as often as chance has it', () => {
+    const choices = [...made.values()].filter((item) => item.answer === 'choice');
+    let right = 0;
+    const seeds = Array.from({ length: 30 }, (_, seed) => seed);
+    for (const seed of seeds) {
+      const taker = guesser(seed);
+      right += choices.filter((item, turn) =>
+        isRight(item, taker.answer(item, turn).response),
+      ).length;
+    }
+    const share = right / (choices.length * seeds.length);
+    // Some 2400 guesses at one of three: three standard deviations.
+    expect(Math.abs(share - 1 / 3)).toBeLessThan(0.03);
   });
 
   it('asks what no other asks', () => {
