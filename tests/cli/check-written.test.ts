@@ -65,7 +65,7 @@ describe('written quiz items', () => {
   it.each([
     [
       'too little read to tell',
-      "        - { check: continuity, place: 'pilot-valve:1', other: 'pilot-valve:2', when: isolated }\n",
+      '        - { check: continuity, place: "pilot-valve:1", other: "pilot-valve:2", when: isolated }\n',
       '',
       /causes\[\d\]: .*% of what it may be/,
     ],

@@ -79,7 +79,8 @@ Exit code 0: it ran (a lockout is a result, not a failure). 2: bad input or usag
   'usage.expect.diagnose': 'one scenario, job or drill, by name or as a file, or --all',
   'usage.expect.seeds': 'a whole number from 1 to {max}',
   'usage.expect.item-kind': 'a kind of quiz item',
-  'usage.unknown-choice': '{command}: the option {option} has {found}; expected {expected}.{perhaps}',
+  'usage.unknown-choice':
+    '{command}: the option {option} has {found}; expected {expected}.{perhaps}',
   'usage.expect.whole': 'a whole number from {min} to {max}',
   'usage.expect.plants': 'names of plants with commas between them',
   'usage.expect.skills': 'names of skills with commas between them',
