@@ -18,6 +18,7 @@ export {
   nextUniform,
   nextWord,
   type RandomState,
+  shuffled,
 } from './random.ts';
 export {
   addNumber,

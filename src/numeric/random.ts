@@ -62,3 +62,15 @@ export function nextNormal(state: RandomState): number {
     if (s > 0 && s < 1) return u * Math.sqrt((-2 * exactLog(s)) / s);
   }
 }
+
+/** The same things as chance puts them, every order as likely (Fisher and Yates). */
+export function shuffled<T>(of: readonly T[], state: RandomState): T[] {
+  const mixed = [...of];
+  for (let i = mixed.length - 1; i > 0; i--) {
+    const j = Math.floor(nextUniform(state) * (i + 1));
+    const held = mixed[i] as T;
+    mixed[i] = mixed[j] as T;
+    mixed[j] = held;
+  }
+  return mixed;
+}

@@ -5,6 +5,7 @@ import {
   nextUniform,
   nextWord,
   seedFromText,
+  shuffled,
 } from '../../src/numeric/index.ts';
 
 function take(count: number, next: () => number): number[] {
@@ -82,6 +83,24 @@ describe('random streams', () => {
     expect(Math.abs(moments[2] as number)).toBeLessThan(0.062);
     expect(Math.abs((moments[3] as number) - 3)).toBeLessThan(0.16);
     expect(Math.abs(neighbours)).toBeLessThan(0.016);
+  });
+});
+
+describe('shuffled', () => {
+  it('has every order as likely, keeps what it was given, and is the same from the same state', () => {
+    const counts = new Map<string, number>();
+    const state = createRandom(5, 'shuffled');
+    const given = ['a', 'b', 'c'];
+    for (let i = 0; i < 6000; i++) {
+      const order = shuffled(given, state).join('');
+      counts.set(order, (counts.get(order) ?? 0) + 1);
+    }
+    expect(given).toEqual(['a', 'b', 'c']);
+    expect([...counts.keys()].sort()).toEqual(['abc', 'acb', 'bac', 'bca', 'cab', 'cba']);
+    // Of 1000 expected, four standard deviations.
+    for (const count of counts.values()) expect(Math.abs(count - 1000)).toBeLessThan(120);
+    const again = () => shuffled([1, 2, 3, 4, 5, 6, 7], createRandom(9, 'again'));
+    expect(again()).toEqual(again());
   });
 });
 

@@ -4,13 +4,12 @@ import { join } from 'node:path';
 import type { Atlas } from '../../diagnosis/index.ts';
 import { message, sayMessage } from '../../i18n/index.ts';
 import { nearest, phrase } from '../../scenario/index.ts';
-import { type CommandSpec, inQuotes, parseArguments, perhaps } from '../arguments.ts';
+import { type CommandSpec, inQuotes, perhaps } from '../arguments.ts';
 import { buildAtlas } from '../atlas/build-atlas.ts';
 import { atlasFile, atlasFolder, readAtlas, writeAtlas } from '../atlas/files.ts';
 import { openKeep } from '../atlas/keep.ts';
 import type { AtlasData, AtlasTask, TakenSample } from '../atlas/worker.ts';
-import { issueLines } from '../issue-lines.ts';
-import { readLibrary } from '../library.ts';
+import { begin } from '../begin.ts';
 import { type Outcome, refuse, succeed } from '../outcome.ts';
 import { createPool } from '../pool.ts';
 import { soundSetup } from '../sound-setup.ts';
@@ -35,12 +34,10 @@ export async function atlas(
   root: string,
   tell: (line: string) => void,
 ): Promise<Outcome> {
-  const parsed = parseArguments(words, SPEC);
-  if (!parsed.ok) return refuse(sayMessage(parsed.mistake));
-  const { options } = parsed.value;
-  const read = readLibrary(root);
-  if (!read.ok) return refuse(issueLines(read.issues));
-  const plants = read.value.plants.map(({ id }) => id);
+  const begun = begin(words, SPEC, root);
+  if (!begun.ok) return begun.outcome;
+  const { options, library } = begun;
+  const plants = library.plants.map(({ id }) => id);
   const only = options.get('--plant');
   if (only !== undefined && !plants.includes(only)) {
     const expected = phrase('expected.one-of', { words: plants });
@@ -50,7 +47,7 @@ export async function atlas(
   }
   const setups = new Map(
     plants.flatMap((plant) => {
-      const setup = only === undefined || only === plant ? soundSetup(read.value, plant) : null;
+      const setup = only === undefined || only === plant ? soundSetup(library, plant) : null;
       return setup === null ? [] : [[plant, setup] as const];
     }),
   );

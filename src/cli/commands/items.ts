@@ -4,10 +4,9 @@ import { dirname } from 'node:path';
 import { message, sayMessage } from '../../i18n/index.ts';
 import { type BankLine, type Gathered, ITEM_KINDS, type ItemKind } from '../../quiz/index.ts';
 import { nearest, phrase } from '../../scenario/index.ts';
-import { type CommandSpec, inQuotes, parseArguments, perhaps } from '../arguments.ts';
+import { type CommandSpec, inQuotes, perhaps } from '../arguments.ts';
 import { atlasFile, atlasFolder } from '../atlas/files.ts';
-import { issueLines } from '../issue-lines.ts';
-import { readLibrary } from '../library.ts';
+import { begin } from '../begin.ts';
 import { type Outcome, refuse, succeed } from '../outcome.ts';
 import { createPool } from '../pool.ts';
 import { bankFile, readBank, writeBank } from '../quiz/bank-file.ts';
@@ -34,19 +33,17 @@ export async function items(
   root: string,
   tell: (line: string) => void,
 ): Promise<Outcome> {
-  const parsed = parseArguments(words, SPEC);
-  if (!parsed.ok) return refuse(sayMessage(parsed.mistake));
-  const { options } = parsed.value;
+  const begun = begin(words, SPEC, root);
+  if (!begun.ok) return begun.outcome;
+  const { options, library } = begun;
   const only = options.get('--kind');
   const kinds = ITEM_KINDS.filter((kind) => (only ?? kind) === kind);
   if (kinds.length === 0) return refuse(unknownKind(only ?? ''));
-  const library = readLibrary(root);
-  if (!library.ok) return refuse(issueLines(library.issues));
-  const plants = library.value.plants.map(({ id }) => id);
+  const plants = library.plants.map(({ id }) => id);
   const data: ItemsData = {
     setups: Object.fromEntries(
       plants.flatMap((id) => {
-        const setup = soundSetup(library.value, id);
+        const setup = soundSetup(library, id);
         return setup === null ? [] : [[id, setup] as const];
       }),
     ),

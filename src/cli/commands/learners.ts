@@ -8,11 +8,10 @@ import {
 } from '../../diagnosis/index.ts';
 import { message, sayMessage } from '../../i18n/index.ts';
 import { phrase } from '../../scenario/index.ts';
-import { type CommandSpec, inQuotes, numberWithin, parseArguments } from '../arguments.ts';
+import { type CommandSpec, inQuotes, numberWithin } from '../arguments.ts';
 import { atlasFolder } from '../atlas/files.ts';
+import { begin } from '../begin.ts';
 import { exerciseCases, runnableJob } from '../exercise-case.ts';
-import { issueLines } from '../issue-lines.ts';
-import { readLibrary } from '../library.ts';
 import { type Outcome, refuse, succeed } from '../outcome.ts';
 import { alignColumns } from '../table.ts';
 
@@ -36,9 +35,9 @@ export async function learners(
   root: string,
   tell: (line: string) => void,
 ): Promise<Outcome> {
-  const parsed = parseArguments(words, SPEC);
-  if (!parsed.ok) return refuse(sayMessage(parsed.mistake));
-  const { options } = parsed.value;
+  const begun = begin(words, SPEC, root);
+  if (!begun.ok) return begun.outcome;
+  const { options, library } = begun;
   const { command } = SPEC;
   const given = options.get('--seeds');
   const seeds = given === undefined ? DEFAULT_SEEDS : numberWithin(given, 1, MOST_SEEDS);
@@ -47,17 +46,11 @@ export async function learners(
     const params = { command, option: '--seeds', found: inQuotes(given ?? ''), expected };
     return refuse(sayMessage(phrase('usage.bad-value', params)));
   }
-  const library = readLibrary(root);
-  if (!library.ok) return refuse(issueLines(library.issues));
-  const { jobs } = library.value;
-  const caseFor = exerciseCases(
-    library.value,
-    options.get('--atlas') ?? atlasFolder(root),
-    command,
-  );
+  const { jobs } = library;
+  const caseFor = exerciseCases(library, options.get('--atlas') ?? atlasFolder(root), command);
   const fared = new Map<string, Fared[]>(LEARNERS.map(({ name }) => [name, []]));
   for (const [i, job] of jobs.entries()) {
-    const one = caseFor(runnableJob(library.value, job));
+    const one = caseFor(runnableJob(library, job));
     if (!one.ok) return refuse(sayMessage(one.mistake));
     const { atlas, plan, setup, own, tools } = one.value;
     const theCase = caseOf(atlas, plan, setup, own, tools, job.accept);

@@ -4,7 +4,7 @@
  */
 
 import { partsOfCheck } from '../../diagnosis/index.ts';
-import { createRandom, nextUniform, type RandomState } from '../../numeric/index.ts';
+import { createRandom, nextUniform, type RandomState, shuffled } from '../../numeric/index.ts';
 import { type SeededPlant, seededPlant } from '../evidence/seeded-plant.ts';
 import type { Item } from '../item/item.ts';
 import { itemId } from '../item/item-id.ts';
@@ -13,7 +13,6 @@ import { cautionOfCheck } from './next-check/caution-of-check.ts';
 import { type IdleCheck, idleChecks } from './next-check/idle-checks.ts';
 import { idleOption, partingOption } from './next-check/options.ts';
 import { type Parting, partingBy } from './next-check/parting.ts';
-import { shuffled } from './next-check/shuffled.ts';
 import { skillsOfCause } from './next-check/skills-of-cause.ts';
 import { type SoFar, waysSoFar } from './next-check/so-far.ts';
 import { stoppingFaults } from './next-check/stopping-faults.ts';

@@ -8,12 +8,11 @@
 
 import { describePhase, type InputName } from '../../../machines/burner/index.ts';
 import { inputReadings } from '../../engine/index.ts';
-import { createRandom, nextUniform, type RandomState } from '../../numeric/index.ts';
+import { createRandom, nextUniform, type RandomState, shuffled } from '../../numeric/index.ts';
 import type { Item, ItemRun } from '../item/item.ts';
 import { itemId } from '../item/item-id.ts';
 import type { ItemMaker, Made, QuizPlant, Rejection } from '../item/maker.ts';
 import { setupOfRun } from '../item/setup-of-run.ts';
-import { shuffled } from './next-check/shuffled.ts';
 import { alikeStarts } from './what-follows/alike-starts.ts';
 import { type Cut, cutBefore } from './what-follows/cut.ts';
 import { type OtherOutcome, otherOutcomes } from './what-follows/other-outcomes.ts';

@@ -1,6 +1,6 @@
 /** Written items as the bank has them: what can be said of them without running anything. */
 import { difficultyOfLevel } from '../../diagnosis/mastery/index.ts';
-import { createRandom, nextUniform, seedFromText } from '../../numeric/index.ts';
+import { createRandom, seedFromText, shuffled } from '../../numeric/index.ts';
 import type { QuizFile, WrittenItem } from '../../scenario/index.ts';
 import type { ItemCard } from '../item/item.ts';
 
@@ -41,11 +41,6 @@ export function cardOfWritten(file: string, item: WrittenItem): ItemCard {
 
 /** Places of the options as they are written, in the order in which they are shown: an author has his habits. */
 export function shownOrder(id: string, count: number): readonly number[] {
-  const chance = createRandom(seedFromText(id), 'order of options');
-  const order = Array.from({ length: count }, (_, i) => i);
-  for (let i = count - 1; i > 0; i--) {
-    const j = Math.floor((i + 1) * nextUniform(chance));
-    [order[i], order[j]] = [order[j] as number, order[i] as number];
-  }
-  return order;
+  const places = Array.from({ length: count }, (_, i) => i);
+  return shuffled(places, createRandom(seedFromText(id), 'order of options'));
 }

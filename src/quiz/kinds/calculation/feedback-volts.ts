@@ -1,7 +1,7 @@
 /** What the wiper of a servo's feedback track gives at an angle. */
 import type { RandomState } from '../../../numeric/index.ts';
 import type { QuizPlant } from '../../item/maker.ts';
-import { deviceWords } from './device-words.ts';
+import { deviceNamed } from './device-words.ts';
 import { between, itemRun, pick, pickTolerances, recorded, startRun } from './seeded-run.ts';
 import { amount, rounded, type Sum, type Values } from './sum.ts';
 
@@ -43,7 +43,7 @@ export function feedbackVoltsSum(plant: QuizPlant, chance: RandomState): Sum | n
     form === 'volts'
       ? value('angle') / FULL_DEG
       : (value('volts') - value('zero')) / (value('full') - value('zero'));
-  const device = deviceWords(servo.id);
+  const device = deviceNamed(`${servo.id}.servo`);
   return {
     topic: form === 'volts' ? 'calculation/feedback volts' : 'calculation/feedback angle',
     skills: ['wiring'],

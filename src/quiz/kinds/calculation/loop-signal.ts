@@ -3,7 +3,7 @@ import type { PlantFile } from '../../../engine/index.ts';
 import type { RandomState } from '../../../numeric/index.ts';
 import type { QuantityKind } from '../../../quantity/index.ts';
 import type { QuizPlant } from '../../item/maker.ts';
-import { deviceWords } from './device-words.ts';
+import { deviceNamed } from './device-words.ts';
 import { between, itemRun, pick, pickTolerances, startRun } from './seeded-run.ts';
 import { amount, rounded, type Sum, type Values } from './sum.ts';
 
@@ -60,7 +60,7 @@ export function loopSignalSum(plant: QuizPlant, chance: RandomState): Sum | null
     volts: 'voltage',
     value: loop.of,
   };
-  const device = deviceWords(loop.id);
+  const device = deviceNamed(`${loop.id}.loop`);
   return {
     topic: form === 'value' ? 'calculation/loop reading' : `calculation/loop ${form}`,
     skills: ['wiring'],

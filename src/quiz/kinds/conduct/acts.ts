@@ -129,7 +129,7 @@ export function stated({ code, params = {} }: Message): Statement {
 
 /** A contact by what it is called at the plant. */
 export function deviceTerm(device: string): Term {
-  return { is: 'word', of: 'quiz.conduct.device', word: wordsOf(device) };
+  return { is: 'word', of: 'told.device', word: wordsOf(device) };
 }
 
 /** 'high-limit' → 'high limit'. */

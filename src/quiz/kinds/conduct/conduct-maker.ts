@@ -2,7 +2,7 @@
  * Safe conduct: a situation at the plant and three courses of action. Which one is safe is not said
  * here: each is run at the plant and judged as any work there is judged.
  */
-import { createRandom, nextUniform } from '../../../numeric/index.ts';
+import { createRandom, nextUniform, shuffled } from '../../../numeric/index.ts';
 import type { ChoiceItem, ItemRun, Option } from '../../item/item.ts';
 import { itemId } from '../../item/item-id.ts';
 import type { ItemMaker, QuizPlant, Rejection } from '../../item/maker.ts';
@@ -11,7 +11,7 @@ import { lintItem } from '../../lint/lint-item.ts';
 import { type JudgedCourse, judgeCourse } from './judge-course.ts';
 import { factsOf } from './plant-facts.ts';
 import { whySafe, whyUnsafe } from './reasons.ts';
-import { oneOf, type Scene, shuffled } from './scene.ts';
+import { oneOf, type Scene } from './scene.ts';
 import { SCENES } from './scenes/index.ts';
 import type { Step } from './step.ts';
 

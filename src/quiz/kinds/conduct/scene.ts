@@ -40,13 +40,3 @@ export type SceneMaker = (facts: PlantFacts, chance: RandomState) => Scene | nul
 export function oneOf<T>(list: readonly T[], chance: RandomState): T | undefined {
   return list[Math.floor(nextUniform(chance) * list.length)];
 }
-
-/** The same things in an order of chance. */
-export function shuffled<T>(list: readonly T[], chance: RandomState): readonly T[] {
-  const left = [...list];
-  const out: T[] = [];
-  while (left.length > 0) {
-    out.push(...left.splice(Math.floor(nextUniform(chance) * left.length), 1));
-  }
-  return out;
-}

@@ -1,13 +1,12 @@
 /** Items that ask in which order things come, in a start, a stop or a lockout of a plant. */
 import type { StepName } from '../../../../machines/burner/index.ts';
 import { faultsFor } from '../../../engine/index.ts';
-import { createRandom, nextUniform, type RandomState } from '../../../numeric/index.ts';
+import { createRandom, nextUniform, type RandomState, shuffled } from '../../../numeric/index.ts';
 import type { Option, OrderItem } from '../../item/item.ts';
 import { itemId } from '../../item/item-id.ts';
 import type { ItemMaker, QuizPlant } from '../../item/maker.ts';
 import type { Statement } from '../../item/statement.ts';
 import { reasonsFor } from './reasons.ts';
-import { shuffled } from './shuffled.ts';
 import { SORTS, type SortOfOrder, windowOf } from './sorts.ts';
 import { THINGS, type Thing } from './things.ts';
 import { type Course, comesEverywhere, courseOf, isInOrder } from './timetables.ts';

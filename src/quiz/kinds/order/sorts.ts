@@ -1,6 +1,5 @@
 /** Which things an item asks for: wide apart, close together, of a stop, round a lockout. */
-import { nextUniform, type RandomState } from '../../../numeric/index.ts';
-import { shuffled } from './shuffled.ts';
+import { nextUniform, type RandomState, shuffled } from '../../../numeric/index.ts';
 import { THINGS, type Timetable } from './things.ts';
 
 export const SORTS = ['whole start', 'stretch', 'stop', 'lockout'] as const;

@@ -2,10 +2,10 @@
 
 import type { Belief } from '../../../diagnosis/index.ts';
 import type { RandomState } from '../../../numeric/index.ts';
+import { shuffled } from '../../../numeric/index.ts';
 import { causeSharesOf } from '../../evidence/belief-of.ts';
 import type { SeededPlant } from '../../evidence/seeded-plant.ts';
 import type { QuizPlant, Rejection } from '../../item/maker.ts';
-import { shuffled } from '../next-check/shuffled.ts';
 import { kindOfReading, type ReadingOn, readingsOn, shareAfterAll } from './readings-on.ts';
 
 export interface ChosenReadings {
