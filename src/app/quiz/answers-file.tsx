@@ -1,15 +1,19 @@
 import { useState } from 'react';
-import { loadMessages, say } from '../../i18n/index.ts';
+import { say } from '../../i18n/index.ts';
 import { EraseButton } from '../front/erase-button.tsx';
-import { settings } from '../settings/settings.ts';
 import { saveFile } from '../teach-paper/save-file.ts';
 import { importWords } from './import-words.ts';
 import type { QuizDevice } from './use-quiz-device.ts';
+import { type ResultFormat, useResultExport } from './use-result-export.ts';
 
 /** To take the answers elsewhere, to bring them in, and to erase them. */
 export function AnswersFile({ device }: { readonly device: QuizDevice }) {
   const [said, setSaid] = useState('');
   const { kept, answers } = device;
+  const { wording, begin, enough } = useResultExport(setSaid);
+  const exportAs = (format: ResultFormat) => {
+    if (wording === null) begin(format, kept.record);
+  };
   const isEmpty = answers.length === 0 && kept.record.quizzes.length === 0;
   return (
     <>
@@ -33,7 +37,8 @@ export function AnswersFile({ device }: { readonly device: QuizDevice }) {
           type="button"
           className="button"
           disabled={isEmpty}
-          onClick={() => void saveAs('csv', device).catch(() => setSaid(say('quiz.export.failed')))}
+          aria-disabled={wording !== null}
+          onClick={() => exportAs('csv')}
         >
           {say('quiz.export.csv')}
         </button>
@@ -41,9 +46,8 @@ export function AnswersFile({ device }: { readonly device: QuizDevice }) {
           type="button"
           className="button"
           disabled={isEmpty}
-          onClick={() =>
-            void saveAs('xapi', device).catch(() => setSaid(say('quiz.export.failed')))
-          }
+          aria-disabled={wording !== null}
+          onClick={() => exportAs('xapi')}
         >
           {say('quiz.export.xapi')}
         </button>
@@ -71,27 +75,17 @@ export function AnswersFile({ device }: { readonly device: QuizDevice }) {
           }}
         />
       </div>
+      {wording === null ? null : (
+        <div className="quiz-wording">
+          <progress max={Math.max(1, wording.of)} value={wording.done} aria-hidden="true" />
+          <button type="button" className="button" onClick={enough}>
+            {say('quiz.export.enough')}
+          </button>
+        </div>
+      )}
       <p className="quiz-said" role="status">
-        {said}
+        {wording === null ? said : say('quiz.export.wording', { ...wording })}
       </p>
     </>
   );
-}
-
-/** The writers of other formats are fetched when one is wanted. */
-async function saveAs(format: 'csv' | 'xapi', { kept }: QuizDevice): Promise<void> {
-  const [records, { resultWords }] = await Promise.all([
-    import('../../records/index.ts'),
-    import('../../wording/index.ts'),
-    loadMessages(['quiz-paper']),
-  ]);
-  const { answers, quizzes } = kept.record;
-  // Without the items in words: ids, places of options and SI values stand alone.
-  const items = new Map();
-  if (format === 'csv') {
-    saveFile(records.resultsCsv(answers, resultWords(items, settings.read().units)));
-    return;
-  }
-  const finished = quizzes.map(({ startedISO }) => startedISO);
-  saveFile(records.resultsXapi(answers, { ...records.XAPI_DEFAULTS, finished }, items));
 }

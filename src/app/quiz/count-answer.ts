@@ -1,10 +1,10 @@
 /** A given answer goes to the answers of this device, and as a result to the learner map. */
 import type { QuizState } from '../../../machines/quiz/index.ts';
 import { type GivenAnswer, givenAnswer, type Item, resultOfAnswer } from '../../quiz/index.ts';
+import type { KeptQuiz } from '../../records/answers/index.ts';
 import { addResult, type Counted } from '../learner/keep-results.ts';
 import { deviceShelf } from '../work/shelf.ts';
 import { type AnswerKept, addAnswers } from './keep-answers.ts';
-import type { KeptQuiz } from './quiz-record.ts';
 
 export interface AnswerCounted {
   readonly answer: AnswerKept;

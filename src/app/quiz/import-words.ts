@@ -1,6 +1,6 @@
 import { isMessage, say } from '../../i18n/index.ts';
+import type { RecordIssue } from '../../records/answers/index.ts';
 import type { AnswersImported, KeepTrouble } from './keep-answers.ts';
-import type { RecordIssue } from './quiz-record.ts';
 
 /** What came of an import, in sentences. */
 export function importWords({ taken, issues, trouble }: AnswersImported): string {

@@ -4,12 +4,9 @@ import type { Item } from '../../quiz/index.ts';
 import { ItemStem } from '../quiz-item/item-stem.tsx';
 import { itemAsks } from '../quiz-item/item-words.ts';
 import { type MadeItem, useMadeItem } from '../quiz-item/use-made-item.ts';
-import type { ItemTrouble } from '../session/making-protocol.ts';
 import type { Store } from '../session/store.ts';
 import type { Surroundings } from '../settings/theme.ts';
-
-/** Asking again would not help. */
-export const GONE: readonly ItemTrouble[] = ['no such item', 'not proved any more'];
+import { GONE } from './gone.ts';
 
 interface Props {
   readonly id: string;

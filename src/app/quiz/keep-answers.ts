@@ -2,8 +2,8 @@
  * Quiz answers on a shelf. Each writing begins with what is there by then, so that two pages that
  * are open at once lose nothing of each other's. What cannot be read stands aside until it is erased.
  */
+import { z } from 'zod';
 import type { GivenAnswer } from '../../quiz/index.ts';
-import { isFull, type Shelf } from '../work/shelf.ts';
 import {
   type KeptQuiz,
   mergeRecords,
@@ -13,7 +13,11 @@ import {
   type RecordRead,
   readRecord,
   writeRecord,
-} from './quiz-record.ts';
+} from '../../records/answers/index.ts';
+import { isFull, type Shelf } from '../work/shelf.ts';
+
+// The page may run no script text, and Zod would try.
+z.config({ jitless: true });
 
 export const QUIZ_KEY = 'flamewright.quiz';
 const ASIDE_PREFIX = 'flamewright.quiz-aside.';

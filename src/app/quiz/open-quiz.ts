@@ -3,11 +3,18 @@ import { z } from 'zod';
 import type { Skill } from '../../../machines/job/index.ts';
 import type { QuizEntry, QuizState } from '../../../machines/quiz/index.ts';
 import type { Confidence, Response } from '../../quiz/index.ts';
+import type { KeptQuiz } from '../../records/answers/index.ts';
+import {
+  confidence,
+  instant,
+  itemName,
+  mode,
+  responseSchema,
+  skill,
+} from '../../records/answers/index.ts';
 import type { Shelf } from '../work/shelf.ts';
-import { confidence, instant, itemName, mode, responseSchema, skill } from './answer-schema.ts';
 import { type KeepTrouble, tryPut } from './keep-answers.ts';
 import { quizName } from './quiz-name.ts';
-import type { KeptQuiz } from './quiz-record.ts';
 
 export const OPEN_PREFIX = 'flamewright.quiz-open.';
 const VERSION = 1;
@@ -33,6 +40,7 @@ const entrySchema = z.discriminatedUnion('type', [
     confidence,
   }),
   z.strictObject({ type: z.literal('next'), atISO }),
+  z.strictObject({ type: z.literal('pass'), atISO, place }),
   z.strictObject({ type: z.literal('go to'), atISO, place }),
   z.strictObject({ type: z.literal('finish'), atISO }),
 ]) satisfies z.ZodType<QuizEntry>;

@@ -13,7 +13,7 @@ import { PageHeading } from '../shell/page-heading.tsx';
 import { hrefOf } from '../shell/route.ts';
 import { deviceShelf } from '../work/shelf.ts';
 import { AnswersFile } from './answers-file.tsx';
-import { beginQuiz } from './begin-quiz.ts';
+import { anySeed, beginQuiz } from './begin-quiz.ts';
 import { CalibrationPart } from './calibration-part.tsx';
 import { courseEnd } from './course-end.ts';
 import { CourseEnd } from './course-end-field.tsx';
@@ -24,6 +24,7 @@ import { QuizWays } from './quiz-ways.tsx';
 import { QuizzesInHand } from './quizzes-in-hand.tsx';
 import { RecentQuizzes } from './recent-quizzes.tsx';
 import { useBank } from './use-bank.ts';
+import { useFirstItem } from './use-first-item.ts';
 import { useQuizDevice } from './use-quiz-device.ts';
 
 /** Ways to begin a quiz, and what the answers so far say. */
@@ -31,6 +32,7 @@ export function QuizHomePage() {
   const device = useQuizDevice();
   const bank = useBank();
   const [endsOn, setEndsOn] = useState(courseEnd);
+  const [seed] = useState(anySeed);
   const { kept, answers } = device;
   const cards = bank.state === 'loaded' ? bank.cards : null;
   const ground = useMemo<QuizGround>(
@@ -43,8 +45,9 @@ export function QuizHomePage() {
     }),
     [cards, answers, endsOn],
   );
+  useFirstItem(cards === null ? null : ground, device.open, seed);
   const begin = (mode: QuizMode, skill?: Skill) => {
-    const quiz = beginQuiz(ground, mode, skill);
+    const quiz = beginQuiz(ground, mode, seed, skill);
     if (quiz !== null) location.hash = hrefOf({ page: 'quiz-taking', quiz });
   };
   return (

@@ -3,7 +3,7 @@ import '../styles/quiz.css';
 import { useEffect } from 'react';
 import { say } from '../../i18n/index.ts';
 import { FrontFrame } from '../front/front-frame.tsx';
-import { preloadItem } from '../quiz-item/use-made-item.ts';
+import { preloadItem } from '../quiz-item/item-maker.ts';
 import type { Store } from '../session/store.ts';
 import type { Surroundings } from '../settings/theme.ts';
 import { hrefOf } from '../shell/route.ts';

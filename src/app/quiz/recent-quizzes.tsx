@@ -1,9 +1,9 @@
 import { useState } from 'react';
 import { say } from '../../i18n/index.ts';
+import type { KeptQuiz, QuizRecord } from '../../records/answers/index.ts';
 import { dayOf } from '../learner/skill-words.ts';
 import { hrefOf } from '../shell/route.ts';
 import { quizName } from './quiz-name.ts';
-import type { KeptQuiz, QuizRecord } from './quiz-record.ts';
 import { quizTitle } from './quiz-words.ts';
 
 /** So many are shown at first. */

@@ -33,9 +33,16 @@ export function ToldQuiz({ quiz, surroundings }: Props) {
     if (given !== null) setCounted(countAnswers(given.quizStartedISO, [given]));
   };
   const leave = (
-    <button type="button" className="button" onClick={() => take({ type: 'finish' })}>
-      {say('quiz.end-here')}
-    </button>
+    <>
+      <button type="button" className="button" onClick={() => take({ type: 'pass', place })}>
+        {say('quiz.leave-out')}
+      </button>
+      {place === items.length - 1 ? null : (
+        <button type="button" className="button" onClick={() => take({ type: 'finish' })}>
+          {say('quiz.end-here')}
+        </button>
+      )}
+    </>
   );
   return (
     <ItemPlace id={id} surroundings={surroundings} unanswered={answer === null} otherwise={leave}>

@@ -6,7 +6,7 @@ import { askForItem } from '../quiz-item/item-maker.ts';
 import { deviceShelf } from '../work/shelf.ts';
 import { type AnswerCounted, answerAt, countAnswers } from './count-answer.ts';
 import { dropOpenQuiz, openQuiz } from './device-open.ts';
-import { GONE } from './item-place.tsx';
+import { GONE } from './gone.ts';
 import { keptAnswers } from './keep-answers.ts';
 import { closedQuiz, type OpenQuiz } from './open-quiz.ts';
 import { quizName, startedOf } from './quiz-name.ts';

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { SKILLS } from '../../../machines/job/index.ts';
-import type { KeptQuiz } from '../../../src/app/quiz/quiz-record.ts';
 import { CONFIDENCES, type GivenAnswer, ITEM_KINDS, QUIZ_MODES } from '../../../src/quiz/index.ts';
+import type { KeptQuiz } from '../../../src/records/answers/index.ts';
 
 const instant = fc
   .integer({ min: 0, max: 100 })

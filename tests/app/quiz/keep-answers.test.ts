@@ -8,7 +8,7 @@ import {
   keptAnswers,
   QUIZ_KEY,
 } from '../../../src/app/quiz/keep-answers.ts';
-import { mergeRecords, readRecord, writeRecord } from '../../../src/app/quiz/quiz-record.ts';
+import { mergeRecords, readRecord, writeRecord } from '../../../src/records/answers/index.ts';
 import { createToyShelf } from '../work/toy-shelf.ts';
 import { ANSWER, anyAnswer, anyQuiz, QUIZ } from './any-answers.ts';
 

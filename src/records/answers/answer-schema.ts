@@ -2,11 +2,9 @@
 import { z } from 'zod';
 import { SKILL_ORDER } from '../../diagnosis/mastery/index.ts';
 import { CONFIDENCES, type GivenAnswer, ITEM_KINDS, QUIZ_MODES } from '../../quiz/index.ts';
-import { MOST_DIFFICULTY } from './bank-schema.ts';
 
-// The page may run no script text, and Zod would try.
-z.config({ jitless: true });
-
+/** Harder than this nothing is, on the scale of ratings. */
+const MOST_DIFFICULTY = 6;
 /** More places than any item has. */
 const MOST_PLACES = 20;
 
