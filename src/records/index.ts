@@ -21,7 +21,7 @@ export {
 } from './paper/paper.ts';
 export { withoutForbidden } from './plain-text.ts';
 export { qtiFiles, qtiPackage } from './qti/qti-package.ts';
-export { footText, paperHtml } from './sheet/html-file.ts';
+export { footProperties, paperHtml } from './sheet/html-file.ts';
 export { sheetNodes } from './sheet/sheet-nodes.ts';
 export { paperText } from './sheet/text-file.ts';
 export { answersToXapi, resultsXapi } from './xapi/answers-to-xapi.ts';

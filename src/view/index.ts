@@ -1,4 +1,5 @@
 export type { Channel } from './channels.ts';
+export { tallestChartPx } from './chart/geometry.ts';
 export { createStartChart } from './chart/index.ts';
 export { type Lane, lanesOf } from './chart/lanes.ts';
 export type { ChartScale, StartChart, StartChartOptions } from './chart/types.ts';

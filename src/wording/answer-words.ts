@@ -3,7 +3,7 @@ import type { ChannelInfo, LookWhat } from '../engine/index.ts';
 import { isMessage, say, sayMessage, sayWord, slugOf } from '../i18n/index.ts';
 import type { QuantityKind, UnitSystem } from '../quantity/index.ts';
 import { channelName } from './channel-name.ts';
-import { idWords, lowerFirst, partsOf, stepWords, terminalOf } from './plain-words.ts';
+import { deviceName, idWords, lowerFirst, partsOf, stepWords, terminalOf } from './plain-words.ts';
 import { quantityText, readingText } from './quantity-text.ts';
 
 /** What a plant calls its places, terminals and channels. */
@@ -88,7 +88,8 @@ function panelAnswer(names: Names, answer: Answer, units: UnitSystem): string {
     return say('told.ends-in', { step: stepWords(word) });
   }
   if (aspect === 'duration') {
-    return say('told.of', { aspect: say('told.duration'), said: withValue(answer, 'time', units) });
+    const said = word === 'dead' ? say('told.word.no-time') : withValue(answer, 'time', units);
+    return say('told.of', { aspect: say('told.duration'), said });
   }
   const kind = names.channels.find(({ id }) => id === aspect)?.kind ?? null;
   const said = binWords(word);
@@ -135,7 +136,10 @@ function stripWords(aspect: string, word: string): string {
   const [from = '', to] = aspect.split('+');
   if (to !== undefined) return say(word === 'yes' ? 'told.jumper' : 'told.no-jumper', { from, to });
   const { device, end } = terminalOf(aspect);
-  return say(word === 'yes' ? 'told.wire-out' : 'told.wire-in', { device: idWords(device), end });
+  return say(word === 'yes' ? 'told.wire-out' : 'told.wire-in', {
+    device: deviceName(device),
+    end,
+  });
 }
 
 /** Nothing was read; why depends on what was to be read and when. */
@@ -152,8 +156,9 @@ function kindOf(check: string): QuantityKind | null {
   return TOOL_KINDS[what] ?? null;
 }
 
-function withValue({ word, value }: Answer, kind: QuantityKind | null, units: UnitSystem): string {
-  const said = binWords(word);
+function withValue(answer: Answer, kind: QuantityKind | null, units: UnitSystem): string {
+  const { aspect, word, value } = answer;
+  const said = aspect === 'steady' && word === 'in band' ? say('told.word.steady') : binWords(word);
   if (typeof value !== 'number' || kind === null || !Number.isFinite(value)) return said;
   return say('told.with-value', { said, value: quantityText(value, kind, units) });
 }

@@ -3,7 +3,7 @@ import type { LookWhat } from '../engine/index.ts';
 import { isMessage, say, sayMessage, sayWord, slugOf } from '../i18n/index.ts';
 import type { UnitSystem } from '../quantity/index.ts';
 import { type Answer, answerWords, type Names } from './answer-words.ts';
-import { idWords, lowerFirst, partsOf, stepWords, terminalOf } from './plain-words.ts';
+import { deviceName, idWords, lowerFirst, partsOf, stepWords, terminalOf } from './plain-words.ts';
 
 const PLACELESS: ReadonlySet<string> = new Set([
   'watch one start',
@@ -99,7 +99,7 @@ function wireWords(wire: string): string {
 /** An element of the wiring; a terminal of the controller by what it is told there. */
 function deviceWords(name: string): string {
   const input = /^in\.(.+)$/.exec(name)?.[1];
-  if (input === undefined) return idWords(name);
+  if (input === undefined) return deviceName(name);
   const code = `input.${input}`;
   return say('told.input', { what: isMessage(code) ? say(code) : idWords(input) });
 }

@@ -1,5 +1,5 @@
 import { TOOL_IDS } from '../../machines/job/index.ts';
-import { sayWord } from '../i18n/index.ts';
+import { isMessage, say, sayWord, slugOf } from '../i18n/index.ts';
 
 /** As `partsOfCheck` has it; the page does not load the diagnosis for it. */
 export function partsOf(check: string) {
@@ -18,6 +18,13 @@ export function idWords(id: string): string {
     .replace(/[-.]/g, ' ')
     .replace(/([a-z])([A-Z])/g, (_all, before: string, after: string) => `${before} ${after}`)
     .toLowerCase();
+}
+
+/** An element of the wiring by what a technician calls it; where no name is kept, by its id in words. */
+export function deviceName(id: string): string {
+  const words = idWords(id);
+  const code = `told.device.${slugOf(words)}`;
+  return isMessage(code) ? say(code) : words;
 }
 
 /** `high-limit:1` is end 1 of the high limit. */

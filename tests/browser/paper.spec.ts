@@ -26,9 +26,11 @@ test('a paper is made by its number, printed on A4 with its key apart, and saved
   ).toBeVisible({
     timeout: 60_000,
   });
-  await expect(page.getByText(/^Paper 417 with 2 questions\./)).toBeVisible();
+  await expect(page.getByText(/^Paper 417 with 2 questions\./)).toBeInViewport();
+  await expect(page.getByRole('button', { name: 'Make the paper' })).toBeFocused();
   await expect(sheet.locator('.paper-question')).toHaveCount(2);
   await expect(sheet.locator('.paper-entry')).toHaveCount(2);
+  await expect(sheet.locator('.paper-short').getByRole('listitem')).toHaveCount(2);
   await expectNothingSerious(page, 'main');
 
   const package_ = await saved(page, 'Save as QTI 2.1 package');

@@ -32,8 +32,8 @@ describe('answers as a table', () => {
       'inlet louvre iced up',
       'air switch set too high',
       'prove air; purge; light-off',
-      // A text that begins with a sign is guarded, the number beside it is not.
-      "'-4 dm³/h",
+      // A minus, not a hyphen, which would have to be guarded.
+      '−4 dm³/h',
     ]);
     expect(columnOf(text, 'right')).toEqual(['1', '0', '1', '0']);
     expect(columnOf(text, 'question')[3]).toBe('What is the leak?');

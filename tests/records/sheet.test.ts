@@ -72,7 +72,9 @@ describe('a paper on a sheet', () => {
     const css = '.paper > p::before { content: "$& > \'x\'" }';
     const html = paperHtml(paperOf(SAMPLES), css);
     expect(html).toContain(`<style>${css}</style>`);
-    expect(html).toMatch(/^<!doctype html>\n<html lang="en" style="--paper-foot: &quot;Paper 417/);
+    expect(html).toMatch(
+      /^<!doctype html>\n<html lang="en" style="--paper-foot: &quot;Paper 417[^"]*; --paper-key-foot: &quot;Paper 417 · answer key/,
+    );
     // Nothing but void elements may close itself in HTML.
     expect(html.match(/<(\w+)[^>]*\/>/g)?.every((one) => one.startsWith('<meta'))).toBe(true);
   });

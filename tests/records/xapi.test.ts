@@ -1,14 +1,18 @@
 import validate from '@learninglocker/xapi-validation';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { farthestOff, type NumberItem } from '../../src/quiz/index.ts';
 import { answersToXapi, XAPI_DEFAULTS, type XapiStatement } from '../../src/records/index.ts';
+import { xapiWords } from '../../src/wording/index.ts';
 import { ANSWERS, ITEMS } from './answers.ts';
+import { NUMBER } from './samples.ts';
 
 const SETTINGS = {
   ...XAPI_DEFAULTS,
   actor: { homePage: 'https://college.example/', name: 'learner-7', nickname: 'Sam' },
 };
-const WITH_WORDS = answersToXapi(ANSWERS, SETTINGS, ITEMS);
+const WORDS = xapiWords();
+const WITH_WORDS = answersToXapi(ANSWERS, SETTINGS, ITEMS, WORDS);
 
 function troubles(statement: unknown): string[] {
   return judge(statement).map((warning) => JSON.stringify(warning));
@@ -21,7 +25,7 @@ function judge(statement: unknown) {
 
 describe('answers as statements of the Experience API', () => {
   it('are in order by a conformance-tested validator, with and without the questions', () => {
-    const all = [...WITH_WORDS, ...answersToXapi(ANSWERS, SETTINGS, new Map())];
+    const all = [...WITH_WORDS, ...answersToXapi(ANSWERS, SETTINGS, new Map(), WORDS)];
     expect(all.length).toBe(2 * (ANSWERS.length + 1));
     for (const statement of all) expect(troubles(statement)).toEqual([]);
   });
@@ -80,13 +84,15 @@ describe('answers as statements of the Experience API', () => {
   });
 
   it('end with each quiz, completed where it was, else only scored so far', () => {
-    const [open] = answersToXapi(ANSWERS, SETTINGS, ITEMS).slice(-1);
+    const [open] = answersToXapi(ANSWERS, SETTINGS, ITEMS, WORDS).slice(-1);
     const finished = [ANSWERS[0]?.quizStartedISO ?? ''];
-    const [closed] = answersToXapi(ANSWERS, { ...SETTINGS, finished }, ITEMS).slice(-1);
+    const [closed] = answersToXapi(ANSWERS, { ...SETTINGS, finished }, ITEMS, WORDS).slice(-1);
     expect(open?.verb.id).toBe('http://adlnet.gov/expapi/verbs/scored');
     expect(closed?.verb.id).toBe('http://adlnet.gov/expapi/verbs/completed');
     expect(closed?.result).toEqual({
       completion: true,
+      // Begun at 09:00, the last answer at 09:04.
+      duration: 'PT240S',
       score: { scaled: 0.5, raw: 2, min: 0, max: 4 },
     });
     expect(WITH_WORDS[0]?.context.registration).toBe(closed?.context.registration);
@@ -95,13 +101,13 @@ describe('answers as statements of the Experience API', () => {
 
   it('have the same ids again for the same answers, and others for others', () => {
     const idsOf = (statements: readonly XapiStatement[]) => statements.map(({ id }) => id);
-    expect(idsOf(answersToXapi(ANSWERS, SETTINGS, new Map()))).toEqual(idsOf(WITH_WORDS));
+    expect(idsOf(answersToXapi(ANSWERS, SETTINGS, new Map(), WORDS))).toEqual(idsOf(WITH_WORDS));
     const other = { ...SETTINGS, actor: { ...SETTINGS.actor, name: 'learner-8' } };
     const later = ANSWERS.map((one) => ({ ...one, atISO: one.atISO.replace('09:', '10:') }));
     const all = [
       ...idsOf(WITH_WORDS),
-      ...idsOf(answersToXapi(ANSWERS, other, ITEMS)),
-      ...idsOf(answersToXapi(later, SETTINGS, ITEMS)),
+      ...idsOf(answersToXapi(ANSWERS, other, ITEMS, WORDS)),
+      ...idsOf(answersToXapi(later, SETTINGS, ITEMS, WORDS)),
     ];
     expect(new Set(all).size).toBe(all.length);
   });
@@ -110,7 +116,7 @@ describe('answers as statements of the Experience API', () => {
     fc.assert(
       fc.property(fc.string({ unit: 'binary', minLength: 1 }), (name) => {
         const actor = { ...SETTINGS.actor, name, nickname: name };
-        for (const one of answersToXapi(ANSWERS, { ...SETTINGS, actor }, ITEMS)) {
+        for (const one of answersToXapi(ANSWERS, { ...SETTINGS, actor }, ITEMS, WORDS)) {
           expect(troubles(one)).toEqual([]);
         }
       }),
@@ -118,9 +124,51 @@ describe('answers as statements of the Experience API', () => {
     );
   });
 
+  it('name every question and every quiz in words, and no two of them alike', () => {
+    for (const statements of [WITH_WORDS, answersToXapi(ANSWERS, SETTINGS, new Map(), WORDS)]) {
+      const names = statements.map(({ object }) => object.definition.name?.en ?? '');
+      expect(new Set(names).size).toBe(names.length);
+      for (const [i, { item }] of ANSWERS.entries()) expect(names[i]).toContain(`(${item})`);
+      expect(names.at(-1)).toBe('Flamewright quiz: Short');
+      expect(statements[0]?.context.contextActivities?.parent[0]).toEqual(
+        statements.at(-1)?.object,
+      );
+    }
+    expect(WITH_WORDS[0]?.object.definition.name?.en).toBe('What is the cause? (cause/dairy/12)');
+  });
+
+  it('count a number as right in their pattern just where it counts as right, without an exponent', () => {
+    fc.assert(
+      fc.property(
+        fc.double({ min: -1, max: 1, noNaN: true }),
+        fc.double({ min: 0, max: 0.2, noNaN: true }),
+        fc.option(fc.double({ min: 1e-9, max: 1, noNaN: true }), { nil: undefined }),
+        (key, tolerance, toleranceAbs) => {
+          const item = {
+            ...ITEMS.get(NUMBER.id)?.item,
+            key,
+            tolerance,
+            toleranceAbs,
+          } as NumberItem;
+          const items = new Map([[NUMBER.id, { item, words: NUMBER }]]);
+          const [said] = answersToXapi(ANSWERS.slice(3), SETTINGS, items, WORDS);
+          const [pattern = ''] = said?.object.definition.correctResponsesPattern ?? [];
+          expect(pattern).toMatch(/^-?\d+(\.\d+)?\[:\]-?\d+(\.\d+)?$/);
+          const [from = 0, to = 0] = pattern.split('[:]').map(Number);
+          for (const value of [from, to]) {
+            expect(Math.abs(Math.abs(value - key) - farthestOff(item))).toBeLessThan(1e-15);
+          }
+        },
+      ),
+      { numRuns: 200, seed: 72 },
+    );
+  });
+
   it('say the edition that was asked for', () => {
-    const said = answersToXapi(ANSWERS, { ...SETTINGS, version: '2.0.0' }, ITEMS);
+    const said = answersToXapi(ANSWERS, { ...SETTINGS, version: '2.0.0' }, ITEMS, WORDS);
     expect(new Set(said.map(({ version }) => version))).toEqual(new Set(['2.0.0']));
     expect(XAPI_DEFAULTS.version).toBe('1.0.3');
+    // Section 2.4.10 of its second part: whoever says a version says that of the whole edition.
+    expect(new Set(WITH_WORDS.map(({ version }) => version))).toEqual(new Set(['1.0.0']));
   });
 });

@@ -25,16 +25,20 @@ export async function askForItem(id: string): Promise<AskedItem> {
   asked += 1;
   const answer = await side.ask(id);
   asked -= 1;
-  if (asked === 0) {
-    clearTimeout(ending);
-    ending = setTimeout(side.rest, LINGER_MS);
-  }
+  restLater();
   return flat(answer);
 }
 
 /** Makes it while nothing else is asked for. */
 export function preloadItem(id: string): void {
   side.prepare(id);
+  restLater();
+}
+
+function restLater(): void {
+  if (asked > 0) return;
+  clearTimeout(ending);
+  ending = setTimeout(side.rest, LINGER_MS);
 }
 
 /** What is there already; null where it has yet to be asked for. */

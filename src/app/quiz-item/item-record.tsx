@@ -1,14 +1,22 @@
-import { type ReactNode, useId, useState } from 'react';
+import { useMemo } from 'react';
 import { PROOF_WORDS } from '../../engine/index.ts';
 import { say } from '../../i18n/index.ts';
 import type { Item } from '../../quiz/index.ts';
+import { lanesOf, tallestChartPx } from '../../view/index.ts';
 import { channelName, listWords, startWords } from '../../wording/index.ts';
 import { panelChannels } from '../job/panel-channels.ts';
 import type { Surroundings } from '../settings/theme.ts';
 import { ChartHost } from '../working/chart-host.tsx';
 import { shortClock } from '../working/clock-text.ts';
-import { SessionProvider, useSession, useSessionPart } from '../working/session-context.tsx';
+import { plantOfLibrary } from '../working/schematic-plant.ts';
+import {
+  SessionProvider,
+  useFacts,
+  useSession,
+  useSessionPart,
+} from '../working/session-context.tsx';
 import { TrendsHost } from '../working/trends-host.tsx';
+import { ItemDrawn } from './item-drawn.tsx';
 import { knownItem } from './item-maker.ts';
 import { useItemRun } from './use-item-run.ts';
 import { WhenRunning } from './when-running.tsx';
@@ -26,18 +34,25 @@ export function ItemRecord({ item, look }: Props) {
     <>
       <SessionProvider value={session}>
         {chart ? (
-          <Drawn title={say('app.chart.title')} kind="chart" running={session !== null}>
-            <ChartHost look={look} channelsShown={panelChannels} />
-          </Drawn>
+          <ItemDrawn title={say('app.chart.title')} kind="chart">
+            {session === null ? null : (
+              <WhenRunning>
+                <Chart look={look} />
+              </WhenRunning>
+            )}
+          </ItemDrawn>
         ) : null}
         {trends.length > 0 ? (
-          <Drawn
+          <ItemDrawn
             title={say('quiz.stem.trends', { names: listWords(trends.map(channelName)) })}
             kind="trends"
-            running={session !== null}
           >
-            <TrendsHost look={look} chosen={trends} onTrends={nothing} />
-          </Drawn>
+            {session === null ? null : (
+              <WhenRunning>
+                <TrendsHost look={look} chosen={trends} onTrends={nothing} />
+              </WhenRunning>
+            )}
+          </ItemDrawn>
         ) : null}
         {session === null ? null : <BackToTheEnd />}
       </SessionProvider>
@@ -46,43 +61,17 @@ export function ItemRecord({ item, look }: Props) {
   );
 }
 
-interface DrawnProps {
-  readonly title: string;
-  readonly kind: 'chart' | 'trends';
-  readonly running: boolean;
-  readonly children: ReactNode;
-}
-
-/** A drawing that can be folded away; its room is kept while it is not there yet. */
-function Drawn({ title, kind, running, children }: DrawnProps) {
-  const id = useId();
-  const [open, setOpen] = useState(true);
+/** No higher than its lanes make use of. */
+function Chart({ look }: { readonly look: Surroundings }) {
+  const { channels, scenario } = useFacts();
+  const lanes = useMemo(
+    () => lanesOf(panelChannels(channels), plantOfLibrary(scenario.plant)).length,
+    [channels, scenario],
+  );
   return (
-    <section className="item-drawn" data-kind={kind} aria-labelledby={id}>
-      <h2 id={id}>
-        <button
-          type="button"
-          className="chart-fold"
-          aria-expanded={open}
-          onClick={() => setOpen(!open)}
-        >
-          {title}
-          <svg width="12" height="12" viewBox="0 0 12 12" aria-hidden="true">
-            <path
-              d={open ? 'M2 4l4 4l4 -4' : 'M4 2l4 4l-4 4'}
-              fill="none"
-              stroke="currentColor"
-              strokeWidth="2"
-            />
-          </svg>
-        </button>
-      </h2>
-      {open ? (
-        <div className="item-drawn-room">
-          {running ? <WhenRunning>{children}</WhenRunning> : null}
-        </div>
-      ) : null}
-    </section>
+    <div className="item-chart" style={{ maxHeight: tallestChartPx(lanes) }}>
+      <ChartHost look={look} channelsShown={panelChannels} />
+    </div>
   );
 }
 

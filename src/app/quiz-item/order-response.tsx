@@ -64,9 +64,14 @@ export function OrderResponse({ steps, order, onOrder }: Props) {
               count: shown.length,
             })}
       </p>
-      {order === null ? (
+      {shown.every((step, at) => step === at) ? (
         <p className="item-leave">
-          <button type="button" className="button" onClick={() => onOrder(shown)}>
+          <button
+            type="button"
+            className="button"
+            aria-pressed={order !== null}
+            onClick={() => onOrder(shown)}
+          >
             {say('quiz.respond.leave')}
           </button>
         </p>

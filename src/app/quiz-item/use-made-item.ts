@@ -4,8 +4,6 @@ import type { ItemTrouble } from '../session/making-protocol.ts';
 import { type AskedItem, askForItem, knownItem } from './item-maker.ts';
 import { warmUp } from './run-workers.ts';
 
-export { preloadItem } from './item-maker.ts';
-
 export type MadeItem =
   | { readonly state: 'making' }
   | { readonly state: 'made'; readonly item: Item }

@@ -20,4 +20,14 @@ const cardSchema = z.object({
 export const bankSchema = z.object({
   v: z.literal(1),
   items: z.array(cardSchema satisfies z.ZodType<ItemCard>).max(MOST_CARDS),
+  /** Difficulties as classes have shown them. */
+  moved: z
+    .record(
+      z.string().max(200),
+      z.object({
+        learners: z.number().int().min(1),
+        difficulty: z.number().min(-MOST_DIFFICULTY).max(MOST_DIFFICULTY),
+      }),
+    )
+    .default({}),
 });

@@ -1,5 +1,6 @@
 import library from 'virtual:library';
 import type { ItemCard } from '../../quiz/index.ts';
+import { withMoved } from '../../quiz/taking/index.ts';
 import { writtenCards } from '../../quiz/written/index.ts';
 import { bankSchema } from './bank-schema.ts';
 
@@ -21,6 +22,6 @@ export function loadBank(): Promise<readonly ItemCard[]> {
 async function fetchBank(): Promise<readonly ItemCard[]> {
   const response = await fetch('quiz/items.json');
   if (!response.ok) throw new Error(`${response.status}`);
-  const { items } = bankSchema.parse(await response.json());
-  return [...items, ...writtenCards(library.quizzes)];
+  const { items, moved } = bankSchema.parse(await response.json());
+  return withMoved([...items, ...writtenCards(library.quizzes)], moved);
 }

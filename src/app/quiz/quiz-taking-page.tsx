@@ -15,6 +15,9 @@ import { quizTitle } from './quiz-words.ts';
 import { ToldQuiz } from './told-quiz.tsx';
 import { useOpenQuiz } from './use-open-quiz.ts';
 
+/** The start of the question shown is run first; what follows waits so long, ms. */
+const SHOWN_MS = 1500;
+
 interface Props {
   /** By when it was begun, digits alone. */
   readonly quiz: string;
@@ -30,7 +33,9 @@ export function QuizTakingPage({ quiz: name, surroundings }: Props) {
     if (isOver) location.replace(hrefOf({ page: 'quiz-result', quiz: name }));
   }, [isOver, name]);
   useEffect(() => {
-    if (following !== undefined) preloadItem(following);
+    if (following === undefined) return;
+    const later = setTimeout(() => preloadItem(following), SHOWN_MS);
+    return () => clearTimeout(later);
   }, [following]);
   if (quiz === null) return <NoSuchQuiz name={name} />;
   const { state, open, trouble } = quiz;

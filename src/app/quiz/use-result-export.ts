@@ -1,6 +1,6 @@
 import { useCallback, useEffect, useRef, useState } from 'react';
 import { loadMessages, say } from '../../i18n/index.ts';
-import type { QuizRecord, QuizRecord } from '../../records/answers/index.ts';
+import type { QuizRecord } from '../../records/answers/index.ts';
 import { ITEM_MESSAGE_PARTS } from '../quiz-item/item-message-parts.ts';
 import { settings } from '../settings/settings.ts';
 import { saveFile } from '../teach-paper/save-file.ts';

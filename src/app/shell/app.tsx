@@ -1,6 +1,7 @@
 import { type ComponentType, lazy, Suspense, useEffect } from 'react';
 import { loadMessages, type MessagePart, say } from '../../i18n/index.ts';
 import { FrontPage } from '../front/front-page.tsx';
+import { ITEM_MESSAGE_PARTS } from '../quiz-item/item-message-parts.ts';
 import type { Store } from '../session/store.ts';
 import type { Surroundings } from '../settings/theme.ts';
 import { LoadGuard } from './load-guard.tsx';
@@ -23,21 +24,6 @@ const WORK_WORDS = [
   'learner',
 ] as const;
 
-const QUIZ_WORDS = [
-  ...RUN_WORDS,
-  'bench',
-  'conduct',
-  'guidance',
-  'job',
-  'learner',
-  'quiz',
-  'quiz-calculation',
-  'quiz-cause',
-  'quiz-conduct',
-  'quiz-reading',
-  'quiz-stem',
-] as const;
-
 const PractisePage = lazyPage(
   ['job', 'learner'],
   async () => (await import('../front/practise-page.tsx')).PractisePage,
@@ -48,7 +34,7 @@ const LearnerPage = lazyPage(
 );
 const TeachPage = lazyPage([], async () => (await import('../front/teach-page.tsx')).TeachPage);
 const PaperPage = lazyPage(
-  [...QUIZ_WORDS, 'guidance', 'quiz-paper'],
+  [...ITEM_MESSAGE_PARTS, 'quiz-paper'],
   async () => (await import('../teach-paper/paper-page.tsx')).PaperPage,
 );
 const BlindPage = lazyPage(
@@ -77,11 +63,11 @@ const QuizHomePage = lazyPage(
   async () => (await import('../quiz/quiz-home-page.tsx')).QuizHomePage,
 );
 const QuizTakingPage = lazyPage(
-  QUIZ_WORDS,
+  ITEM_MESSAGE_PARTS,
   async () => (await import('../quiz/quiz-taking-page.tsx')).QuizTakingPage,
 );
 const QuizResultPage = lazyPage(
-  QUIZ_WORDS,
+  ITEM_MESSAGE_PARTS,
   async () => (await import('../quiz/quiz-result-page.tsx')).QuizResultPage,
 );
 

@@ -1,3 +1,4 @@
+import { useEffect, useRef } from 'react';
 import { say } from '../../i18n/index.ts';
 import type { PaperNow } from './use-paper.ts';
 
@@ -8,8 +9,14 @@ interface Props {
 
 /** How far it is, and what came of it. */
 export function MakingPaper({ now, onStop }: Props) {
+  const place = useRef<HTMLDivElement>(null);
+  const { is } = now;
+  useEffect(() => {
+    // The choices may fill the screen, and what comes of them would go unseen.
+    if (is !== 'none') place.current?.scrollIntoView({ block: 'center' });
+  }, [is]);
   return (
-    <div className="paper-making">
+    <div className="paper-making" ref={place}>
       {now.is === 'making' ? (
         <>
           <progress max={now.of} value={now.done} aria-label={say('quiz.paper.making.label')} />

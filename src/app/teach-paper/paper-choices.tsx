@@ -1,4 +1,4 @@
-import { type FormEvent, useState } from 'react';
+import { type FormEvent, type RefObject, useState } from 'react';
 import { say, sayWord } from '../../i18n/index.ts';
 import { ITEM_KINDS, type ItemCard } from '../../quiz/index.ts';
 import type { PaperChoice } from '../../records/index.ts';
@@ -10,13 +10,14 @@ interface Props {
   /** Null while they are fetched. */
   readonly cards: readonly ItemCard[] | null;
   readonly isMaking: boolean;
+  readonly button: RefObject<HTMLButtonElement | null>;
   readonly onMake: (choice: PaperChoice, cards: readonly ItemCard[]) => void;
 }
 
 const FIRST = { number: '1', count: '20' } as const;
 
 /** What goes on a paper, and its number. */
-export function PaperChoices({ cards, isMaking, onMake }: Props) {
+export function PaperChoices({ cards, isMaking, button, onMake }: Props) {
   const [numberText, setNumberText] = useState<string>(FIRST.number);
   const [countText, setCountText] = useState<string>(FIRST.count);
   const [plants, setPlants] = useState<readonly string[]>([]);
@@ -27,7 +28,7 @@ export function PaperChoices({ cards, isMaking, onMake }: Props) {
   const have = cards ?? [];
   const submit = (event: FormEvent) => {
     event.preventDefault();
-    if (cards === null || number === null || count === null) return;
+    if (isMaking || cards === null || number === null || count === null) return;
     onMake({ number, count, plants, skills, kinds }, cards);
   };
   return (
@@ -86,8 +87,11 @@ export function PaperChoices({ cards, isMaking, onMake }: Props) {
       />
       <button
         type="submit"
+        ref={button}
         className="button primary"
-        disabled={cards === null || isMaking || number === null || count === null}
+        disabled={cards === null || number === null || count === null}
+        // Not disabled, since whoever pressed it by key is to stay there.
+        aria-disabled={isMaking}
       >
         {say('quiz.paper.make')}
       </button>

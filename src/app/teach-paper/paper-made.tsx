@@ -1,7 +1,7 @@
 import { useEffect, useState } from 'react';
 import { say } from '../../i18n/index.ts';
 import {
-  footText,
+  footProperties,
   giftFile,
   type Paper,
   qtiPackage,
@@ -16,9 +16,10 @@ export function PaperMade({ paper }: { readonly paper: Paper }) {
   const [said, setSaid] = useState('');
   useEffect(() => {
     const { style } = document.documentElement;
-    style.setProperty('--paper-foot', footText(paper));
+    const feet = footProperties(paper);
+    for (const [name, said] of Object.entries(feet)) style.setProperty(name, said);
     return () => {
-      style.removeProperty('--paper-foot');
+      for (const name of Object.keys(feet)) style.removeProperty(name);
     };
   }, [paper]);
   if (paper.questions.length === 0) return null;

@@ -1,6 +1,7 @@
 import '../styles/job/forms.css';
 import '../styles/paper.css';
 import '../styles/paper-sheet.css';
+import { useEffect, useRef } from 'react';
 import { say } from '../../i18n/index.ts';
 import { FrontFrame } from '../front/front-frame.tsx';
 import { useBank } from '../quiz/use-bank.ts';
@@ -15,6 +16,15 @@ import { usePaper } from './use-paper.ts';
 export function PaperPage() {
   const bank = useBank();
   const { now, make, stop } = usePaper();
+  const isMaking = now.is === 'making';
+  const button = useRef<HTMLButtonElement>(null);
+  const wasMaking = useRef(false);
+  useEffect(() => {
+    // The button that stops it goes away, and may have been where the keys are.
+    const isLost = document.activeElement === document.body;
+    if (wasMaking.current && !isMaking && isLost) button.current?.focus({ preventScroll: true });
+    wasMaking.current = isMaking;
+  }, [isMaking]);
   return (
     <FrontFrame>
       <div className="paper-page">
@@ -33,7 +43,8 @@ export function PaperPage() {
         ) : (
           <PaperChoices
             cards={bank.state === 'loaded' ? bank.cards : null}
-            isMaking={now.is === 'making'}
+            isMaking={isMaking}
+            button={button}
             onMake={make}
           />
         )}

@@ -6,6 +6,7 @@ import { type Outcome, refuse, succeed } from '../outcome.ts';
 import { atlas } from './atlas.ts';
 import { check } from './check.ts';
 import { diagnose } from './diagnose.ts';
+import { difficulty } from './difficulty.ts';
 import { items } from './items.ts';
 import { learners } from './learners.ts';
 import { list } from './list.ts';
@@ -19,6 +20,7 @@ const COMMANDS: ReadonlyMap<string, (words: readonly string[], root: string) => 
   ['run', run],
   ['check', check],
   ['diagnose', diagnose],
+  ['difficulty', difficulty],
   ['list', list],
   ['schema', schema],
   ['help', () => succeed(sayMessage(phrase('cli.help')))],

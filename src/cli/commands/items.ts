@@ -65,7 +65,7 @@ export async function items(
       }),
     );
     const file = options.get('--to') ?? bankFile(root);
-    const standing = readBank(file) ?? { items: [], report: [] };
+    const standing = readBank(file) ?? { items: [], report: [], moved: {} };
     const report = gathered.map(({ line }) => line);
     const cards = ITEM_KINDS.flatMap((kind) =>
       kinds.includes(kind)
@@ -74,7 +74,8 @@ export async function items(
     );
     const others = standing.report.filter(({ kind }) => !kinds.includes(kind));
     mkdirSync(dirname(file), { recursive: true });
-    writeBank(file, { items: cards, report: inOrder([...others, ...report]) });
+    const { moved = {} } = standing;
+    writeBank(file, { items: cards, report: inOrder([...others, ...report]), moved });
     tell(message('items.written', { file, count: cards.length }));
     return succeed(options.has('--json') ? JSON.stringify(report) : reportTable(report));
   } finally {

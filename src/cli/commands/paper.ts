@@ -1,14 +1,13 @@
 import { writeFileSync } from 'node:fs';
 import { message, sayMessage } from '../../i18n/index.ts';
-import { writtenCards } from '../../quiz/index.ts';
 import { composePaper, type Paper } from '../../records/index.ts';
 import { phrase } from '../../scenario/index.ts';
 import { paperWords } from '../../wording/index.ts';
-import { inQuotes, parseArguments } from '../arguments.ts';
+import { inQuotes } from '../arguments.ts';
 import { atlasFolder } from '../atlas/files.ts';
-import { issueLines } from '../issue-lines.ts';
-import { readLibrary } from '../library.ts';
+import { begin } from '../begin.ts';
 import { type Outcome, refuse, succeed } from '../outcome.ts';
+import { paperCards } from '../paper/cards.ts';
 import { paperInForm } from '../paper/forms.ts';
 import { paperQuestions } from '../paper/questions.ts';
 import { COMMAND, SPEC, type Wanted, wantedFrom } from '../paper/wanted.ts';
@@ -20,23 +19,22 @@ export async function paper(
   root: string,
   tell: (line: string) => void,
 ): Promise<Outcome> {
-  const parsed = parseArguments(words, SPEC);
-  if (!parsed.ok) return refuse(sayMessage(parsed.mistake));
-  const library = readLibrary(root);
-  if (!library.ok) return refuse(issueLines(library.issues));
+  const begun = begin(words, SPEC, root);
+  if (!begun.ok) return begun.outcome;
+  const { options, library } = begun;
   const file = bankFile(root);
   const bank = readBank(file);
   if (bank === null) {
     return refuse(sayMessage(phrase('usage.no-items', { command: COMMAND, file: inQuotes(file) })));
   }
-  const cards = [...bank.items, ...writtenCards(library.value.quizzes)];
-  const wanted = wantedFrom(parsed.value.options, library.value, cards);
+  const cards = paperCards(bank, library);
+  const wanted = wantedFrom(options, library, cards);
   if (!wanted.ok) return refuse(sayMessage(wanted.mistake));
   const ids = composePaper(wanted.value.choice, cards);
   if (ids.length === 0)
     return refuse(sayMessage(phrase('usage.no-questions', { command: COMMAND })));
   const folder = atlasFolder(root);
-  const asked = paperQuestions(library.value, folder, ids, (done) =>
+  const asked = paperQuestions(library, folder, ids, (done) =>
     tell(message('paper.progress', { done, of: ids.length })),
   );
   if (!asked.ok) {

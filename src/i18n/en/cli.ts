@@ -35,6 +35,10 @@ commissioning or operating equipment.
       --plant, --skill, --kind  only these, with commas between them
       --as FORM          plain text, a page to print, GIFT, or a package of QTI 2.1
       --to FILE          where it goes; without it to the standard output, but for QTI
+  flamewright difficulty FILE... [--write]
+      how hard quiz items have shown to be, from the files that learners export on the quiz page,
+      one file a learner; an item moves once 24 have answered it
+      --write            puts it into assets/page/quiz/items.json, where page and papers take it from
   flamewright diagnose FILE|NAME [--atlas FOLDER] [--json]
       of a job, a drill or a scenario: the way to its cause by the best checks, with their minutes,
       what the permitted checks cannot tell from it, how hard it is; leans on the files of
@@ -100,6 +104,15 @@ Exit code 0: it ran (a lockout is a result, not a failure). 2: bad input or usag
   'kind.lesson': 'lesson',
   'kind.quiz': 'quiz items',
   'kind.action log': 'action log',
+  'usage.expect.answers': 'files with answers that learners exported, one a learner',
+  'difficulty.whole': 'the file',
+  'difficulty.not-answers':
+    '{file}: this is no file of quiz answers; learners export it on the quiz page.',
+  'difficulty.broken': '{file}: {where} is not as it should be; export it anew.',
+  'difficulty.newer-version': '{file}: it was written by a newer version; take that one.',
+  'difficulty.moved': '{first} by the atlas, {now} by {learners} learners',
+  'difficulty.too-few':
+    'no item has been answered by 24 learners yet; all stay as the atlas has them',
   'items.line': '{plant}, {kind}: {kept} kept of {tried} tried',
   'items.kept': '{kept} kept of {tried}',
   'items.reason': '{reason} {count}',

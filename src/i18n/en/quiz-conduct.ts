@@ -23,14 +23,14 @@ export const quizConduct = {
     '{plant}: the burner is at rest, switched off at its own switch. The isolator is on and the gas cock is open.',
   'quiz.conduct.tells.found':
     '{plant}: you found the burner at rest, with the isolator on and the gas cock open.',
-  'quiz.conduct.tells.step': '{plant}: the burner is in a start, in the step {step}.',
+  'quiz.conduct.tells.step': '{plant}: the burner is in a start, in the step “{step}”.',
   'quiz.conduct.tells.service': '{plant}: the burner is in service.',
   'quiz.conduct.tells.lockout':
-    '{plant}: a start has locked out in the step {step}. The panel says: {cause}.',
-  'quiz.conduct.tells.job': 'The work to be done: {way} the {part}.',
-  'quiz.conduct.tells.contact': 'You want to know whether this contact is made: {device}.',
+    '{plant}: a start has locked out in the step “{step}”. The panel says “{cause}”.',
+  'quiz.conduct.tells.job': 'The work: {way} the {part}.',
+  'quiz.conduct.tells.contact': 'You want to know whether the {device} is made.',
   'quiz.conduct.tells.suspected':
-    'The {device} is suspected of an open contact. You have a jumper with you.',
+    'You suspect that the {device} is open where it should be made. You have a jumper with you.',
   'quiz.conduct.tells.opened':
     'Behind the gas cock, shut and locked, you have {way} the {part}. Everything is together again.',
   'quiz.conduct.tells.replaced':
@@ -38,33 +38,13 @@ export const quizConduct = {
   'quiz.conduct.tells.two-resets':
     'You have pressed the reset twice since you came, and done nothing else. Both times it locked out in the same way.',
   'quiz.conduct.tells.unburnt':
-    'The lockout is a few seconds old, and gas went in that did not burn.',
+    'The lockout is a few seconds old, and the gas that went in did not burn.',
   'quiz.conduct.tells.smell': 'As you come in, the room smells of gas.',
   'quiz.conduct.tells.dial':
     'The {part} has stopped the burner more than once this week. It stands as the commissioning sheet has it ({setting}).',
   'quiz.conduct.tells.servo': 'You want to see what the servo of the {device} moves.',
-  'quiz.conduct.tells.inside': 'There is something to be done inside fan or burner.',
-
-  'quiz.conduct.device.low-gas': 'low-gas switch',
-  'quiz.conduct.device.high-gas': 'high-gas switch',
-  'quiz.conduct.device.furnace-pressure': 'furnace pressure switch',
-  'quiz.conduct.device.airflow': 'airflow switch',
-  'quiz.conduct.device.first-low-water': 'first low-water cut-off',
-  'quiz.conduct.device.second-low-water': 'second low-water cut-off',
-  'quiz.conduct.device.upstream-valve-closed': 'proof of closure of the upstream valve',
-  'quiz.conduct.device.downstream-valve-closed': 'proof of closure of the downstream valve',
-  'quiz.conduct.device.damper-end-switch': 'end switch of the damper',
-  'quiz.conduct.device.feed-control-pump': 'pump contact of the feed control',
-  'quiz.conduct.device.safety-relay-contact': 'contact of the safety relay',
-  'quiz.conduct.device.safety-relay-feedback': 'feedback contact of the safety relay',
-  'quiz.conduct.device.alarm-relay-contact': 'contact of the alarm relay',
-  'quiz.conduct.device.fan-relay-contact': 'contact of the fan relay',
-  'quiz.conduct.device.spark-relay-contact': 'contact of the ignition relay',
-  'quiz.conduct.device.pilot-valve-relay-contact': 'contact of the pilot valve relay',
-  'quiz.conduct.device.upstream-valve-relay-contact': 'contact of the upstream valve relay',
-  'quiz.conduct.device.downstream-valve-relay-contact': 'contact of the downstream valve relay',
-  'quiz.conduct.device.vent-valve-relay-contact': 'contact of the vent valve relay',
-  'quiz.conduct.device.warm-up': 'warm-up control',
+  'quiz.conduct.tells.inside':
+    'Something inside the fan or the burner is to be looked at or worked on.',
 
   'quiz.conduct.way.replace': 'replace',
   'quiz.conduct.way.clean': 'clean',
@@ -88,7 +68,7 @@ export const quizConduct = {
   'quiz.conduct.act.lock-shut': 'lock the gas cock shut',
   'quiz.conduct.act.cock-back': 'open the gas cock again',
   'quiz.conduct.act.cock-half': 'open the gas cock halfway',
-  'quiz.conduct.act.lock-open': 'lock the cock open',
+  'quiz.conduct.act.lock-open': 'lock the gas cock open',
   'quiz.conduct.act.stop': 'press the emergency stop',
   'quiz.conduct.act.stop-out': 'release it',
   'quiz.conduct.act.burner-off': 'switch the burner off',
@@ -99,7 +79,8 @@ export const quizConduct = {
   'quiz.conduct.act.hand-over-jumper': 'hand over with a note about the jumper',
   'quiz.conduct.act.hand-over-set': 'hand over with a note of the new setting',
   'quiz.conduct.act.hand-over-held': 'hand over with the servo held',
-  'quiz.conduct.act.hand-over-off': 'hand over with it off for the operator to switch on',
+  'quiz.conduct.act.hand-over-off':
+    'hand over with the isolator off, for the operator to switch on',
   'quiz.conduct.act.hand-over-locked': 'hand the plant over with your lock on the isolator',
   'quiz.conduct.act.reset': 'press the reset',
   'quiz.conduct.act.reset-again': 'press the reset again',
@@ -127,23 +108,23 @@ export const quizConduct = {
   'quiz.conduct.act.let-go': 'let the servo go',
 
   'quiz.conduct.true.dead':
-    'The {part} is worked on with the isolator locked off. Between {place} and {other}, where {before} stood before, {now} are left.',
+    'The {part} is worked on with the isolator locked off. Between {place} and {other}, where {before} stood before, the meter shows {now}.',
   'quiz.conduct.true.shut':
-    'When the {part} is opened the gas cock is shut and locked: no supply gas comes that far.',
+    'When the {part} is opened, the gas cock is shut and locked, so no gas can follow from the supply. On a real train what is left under pressure is let off first, as its instructions say.',
   'quiz.conduct.true.still':
-    'When eyes or hands go in, no fuel is on, the isolator is locked off and the shaft is at {speed}.',
+    'When eyes or hands go in, no fuel is on, the isolator is locked off and the shaft stands at {speed}.',
   'quiz.conduct.true.volts-range':
-    'On its volts range the meter may lie on a live circuit; it reads {volts} there.',
+    'On its volts range a meter may be put on a live circuit; it reads {volts} there.',
   'quiz.conduct.true.no-volts':
-    'With the isolator off {volts} are left between the leads, and neither of them is live: the {range} range tells the truth.',
+    'With the isolator off the meter shows {volts} between the leads, and neither of them is live, so the {range} range can tell the truth.',
   'quiz.conduct.true.tested':
-    'The joint {joint} is wetted with {pressure} of gas behind it: a leak would show.',
+    'The joint {joint} is wetted while {pressure} of gas stand behind it, so a leak would show.',
   'quiz.conduct.true.looked':
-    'Before the third reset something is looked at that may say why it locks out.',
+    'Before the third reset something is read that may say why it locks out.',
   'quiz.conduct.true.swept':
-    'The furnace still holds {percent} % of what could burn; one reset brings a whole purge, and nothing lights before it is over.',
+    'The furnace still holds {percent} % of what could burn. One reset brings a whole purge, and nothing lights before it is over.',
   'quiz.conduct.true.no-spark':
-    'The room holds about {percent} % of what could burn. The cock stops the gas, and nothing that could spark is touched.',
+    'The air of the room is at about {percent} % of what could burn. The cock stops the gas, and nothing that could spark is touched.',
   'quiz.conduct.true.fired-jumper': 'No jumper is in when fuel is let to the burner.',
   'quiz.conduct.true.fired-adjust':
     'The dial stands as on the sheet when fuel is let to the burner.',
@@ -153,7 +134,7 @@ export const quizConduct = {
   'quiz.conduct.true.left-adjust':
     'Whatever it was set to for a trial, the dial stands as on the sheet at the handover, and no fuel was on meanwhile.',
   'quiz.conduct.true.let-go':
-    'No fuel is on while the {servo} is held, and it is let go before the handover.',
+    'No fuel is on while the {servo} servo is held, and it is let go before the handover.',
   'quiz.conduct.true.left':
     'At the handover no lock is on, the isolator is on and the cock stands as it was found.',
 

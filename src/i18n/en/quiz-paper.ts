@@ -2,8 +2,10 @@
 export const quizPaper = {
   'quiz.paper.title': 'Flamewright paper {number}',
   'quiz.paper.foot': 'Paper {number} · training values',
+  'quiz.paper.key-foot': 'Paper {number} · answer key, not to be handed out · training values',
   'quiz.paper.name': 'Name',
   'quiz.paper.date': 'Date',
+  'quiz.paper.score': 'Right, of {count}',
   'quiz.paper.caution':
     'A paper for training: its timings, limits and readings are training values from a simulator. At a real plant local codes, the equipment’s own instructions and licensed practice come first.',
   'quiz.paper.question': 'Question {number}',
@@ -12,9 +14,12 @@ export const quizPaper = {
   'quiz.paper.reading-of': 'Check',
   'quiz.paper.reading-said': 'Reading',
   'quiz.paper.choose': 'Mark one box.',
+  'quiz.paper.choose-named':
+    'The things of the drawing are named here, since paper does not show it. Mark one box.',
   'quiz.paper.put-in-order': 'Number the boxes in the right order, from 1.',
   'quiz.paper.answer': 'Answer:',
   'quiz.paper.key': 'Answer key',
+  'quiz.paper.in-short': 'In short',
   'quiz.paper.right': 'Right',
   'quiz.paper.not-right': 'Not right',
   'quiz.paper.right-answer': 'The right answer: {text}',
@@ -49,6 +54,10 @@ export const quizPaper = {
   'quiz.paper.qti': 'Save as QTI 2.1 package',
   'quiz.paper.gift': 'Save as GIFT',
   'quiz.paper.saved': 'Saved: {file}',
+
+  'quiz.xapi.quiz': 'Flamewright quiz: {mode}',
+  'quiz.xapi.quiz-about':
+    'Questions on the safe start of a gas burner, answered at a training simulator with training values.',
 
   'quiz.column.answered': 'answered at',
   'quiz.column.quiz': 'quiz begun at',

@@ -73,6 +73,7 @@ export const quiz = {
   'quiz.item.atlas-not-loaded':
     'What the question is proved by could not be fetched. The connection may have dropped; your answers are kept.',
   'quiz.item.making-broke-off': 'Making the question broke off. Your answers are kept.',
+  'quiz.leave-out': 'Leave this question out',
   'quiz.end-here': 'End the quiz here',
 
   'quiz.sure': 'How sure are you?',
@@ -121,7 +122,7 @@ export const quiz = {
   'quiz.result.of': '{quiz}, {when}.',
   'quiz.result.open': 'Left open: {count}.',
   'quiz.result.unjudged': 'Not to be judged any more: {count}.',
-  'quiz.again-wrong': 'Again what was not right ({count})',
+  'quiz.again-wrong': 'Ask again what was not right ({count})',
   'quiz.by-skill': 'By skill',
   'quiz.by-kind': 'By kind',
   'quiz.part': '{right} of {count}',
@@ -149,6 +150,11 @@ export const quiz = {
   'quiz.export': 'Export answers',
   'quiz.export.csv': 'Export as CSV',
   'quiz.export.xapi': 'Export as xAPI',
+  'quiz.export.wording': 'Putting the questions into words: {done} of {of}.',
+  'quiz.export.enough': 'Save now, without the rest',
+  'quiz.export.worded': 'Saved, every question in words.',
+  'quiz.export.bare-one': 'Saved. One question stands in the file by its name alone.',
+  'quiz.export.bare': 'Saved. {count} questions stand in the file by their names alone.',
   'quiz.export.failed': 'The file could not be made. Load the page again, then try once more.',
   'quiz.import': 'Import answers',
   'quiz.erase': 'Erase quiz answers',

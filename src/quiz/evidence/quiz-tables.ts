@@ -71,11 +71,18 @@ function tablesFor(plant: QuizPlant): QuizTables {
   };
 }
 
-function canBeNamed(plant: QuizPlant, { check, aspect }: AtlasKey): boolean {
+function canBeNamed(plant: QuizPlant, key: AtlasKey): boolean {
+  const { check, aspect } = key;
   const { what, place } = partsOfCheck(check);
+  if (what === 'leak spray' && !hasTimeToFoam(key)) return false;
   if (what === 'manometer' && AIR_PLACES.has(place) && aspect !== 'value') return false;
   if (what !== 'look') return check !== WATCH_A_START || isShown(plant, aspect);
   return aspect === 'words' || READ_OFF.test(aspect) || BY_ID.has(place);
+}
+
+/** Foam tells of a joint where gas stands behind it on a sound plant, and for long enough to be judged. */
+function hasTimeToFoam({ bins, column }: AtlasKey): boolean {
+  return bins[column[0] as number] === 'spray-none' && !bins.includes('spray-watch');
 }
 
 /**

@@ -48,7 +48,7 @@ function make(plant: QuizPlant, seed: number): Made {
     const last = told.at(-1) ?? null;
     return {
       says: { code: 'quiz.cause.says', with: { cause: nameOf(fault) } },
-      why: whyItIs(told),
+      why: whyItIs(plant, seeded, readings),
       share: proved.shares[seeded.cause] ?? null,
       decidedBy: last,
       atS: last === null ? null : shownAtS(seeded, last),

@@ -69,7 +69,7 @@ function keyOption(plant: QuizPlant, proved: ProvedStart, spot: string): Spot {
   return {
     spot,
     says: spotWords(plant, spot),
-    why: [{ code: 'quiz.where.key', with: { cause } }, ...whyItIs(told)],
+    why: [{ code: 'quiz.where.key', with: { cause } }, ...whyItIs(plant, seeded, readings)],
     share: shares[seeded.cause] ?? null,
     decidedBy: last,
     atS: last === null ? null : shownAtS(seeded, last),

@@ -1,7 +1,7 @@
 // A folder of its own: a page that only counts answers has no use for what makes items.
 export { type GivenAnswer, QUIZ_MODES, type QuizMode } from '../item/given-answer.ts';
 export { ITEM_KINDS, type ItemCard, type ItemKind } from '../item/item.ts';
-export { CONFIDENCES, type Confidence, type Response } from '../item/response.ts';
+export { CONFIDENCES, type Confidence, farthestOff, type Response } from '../item/response.ts';
 export {
   answersInOrder,
   cardOf,
@@ -20,7 +20,9 @@ export {
 } from './calibration.ts';
 export { composeQuiz } from './compose-quiz.ts';
 export { guessChance, rightChanceOf } from './guessing.ts';
+export { msOfISO } from './instant.ts';
 export { difficultyOf, FEWEST_LEARNERS, type LearnerAnswer } from './item-difficulty.ts';
+export { type Moved, type MovedDifficulty, movedBy, withMoved } from './moved.ts';
 export { QUIZ_SIZES, type QuizWanted } from './quiz-wanted.ts';
 export { resultOfAnswer } from './result-of-answer.ts';
 export {

@@ -86,7 +86,9 @@ function plainly(response: Response): CsvCell {
 /** Null where the answer is of another kind than the question as it is known now. */
 function said(response: Response, { item, words }: ItemInWords, units: UnitSystem): string | null {
   if (response.is === 'number') {
-    return item.answer === 'number' ? formatQuantity(response.value, item.of, units) : null;
+    if (item.answer !== 'number') return null;
+    // With a sign of its own: behind a hyphen a spreadsheet would look for a formula.
+    return formatQuantity(response.value, item.of, units).replace('-', '\u2212');
   }
   if (response.is === 'order') {
     if (words.answer !== 'order') return null;

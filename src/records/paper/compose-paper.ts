@@ -1,4 +1,4 @@
-import { composeQuiz, type ItemCard, type ItemKind } from '../../quiz/index.ts';
+import { composeQuiz, type ItemCard, type ItemKind } from '../../quiz/taking/index.ts';
 import { sha1OfText } from '../name-id.ts';
 
 export interface PaperChoice {

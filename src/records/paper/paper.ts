@@ -25,8 +25,12 @@ export const PAPER_PHRASES = [
   'title',
   /** The same for where there is little room. */
   'foot',
+  /** At the foot of the key, so that its sheets are not handed out. */
+  'key-foot',
   'name',
   'date',
+  /** `{count}`; before where a teacher writes how many are right. */
+  'score',
   /** That its numbers are training values, and whom to ask at a real plant. */
   'caution',
   /** `{number}` */
@@ -36,10 +40,14 @@ export const PAPER_PHRASES = [
   'reading-of',
   'reading-said',
   'choose',
+  /** The same for things of a drawing. */
+  'choose-named',
   'put-in-order',
   /** Before where an answer is written. */
   'answer',
   'key',
+  /** Every right answer, without its reasons. */
+  'in-short',
   'right',
   'not-right',
   /** `{text}` */

@@ -1,6 +1,6 @@
 /** What stands in the key of a paper: the right answer and why, in words, the same in every format. */
 import type { WordedItem, WordedNumber } from '../../quiz/index.ts';
-import { filled, type PaperWords, plainNumber, unitAfter } from './paper.ts';
+import { filled, type Paper, type PaperWords, plainNumber, unitAfter } from './paper.ts';
 
 export interface Reason {
   /** What it is about: an option, a step; null for what stands alone. */
@@ -40,6 +40,25 @@ export function answerKey(item: WordedItem, words: PaperWords): AnswerKey {
   }
 }
 
+/** What is right, question by question. */
+export function shortAnswers({ questions, words }: Paper): readonly string[] {
+  return questions.map(({ item }) => answerKey(item, words).right);
+}
+
+/** How an item is answered on paper; null where there is only a place for a number. */
+export function howToAnswer({ answer }: WordedItem, words: PaperWords): string | null {
+  switch (answer) {
+    case 'choice':
+      return words.choose;
+    case 'spot':
+      return words['choose-named'];
+    case 'order':
+      return words['put-in-order'];
+    case 'number':
+      return null;
+  }
+}
+
 /** A, B, C… for the first, second, third… */
 export function letterOf(place: number): string {
   return String.fromCharCode(65 + place);
@@ -50,7 +69,8 @@ export function numberReasons(
   { from, to, unit, working, mistakes }: WordedNumber,
   words: PaperWords,
 ): readonly Reason[] {
-  const reach = { from: rounded(from), to: `${rounded(to)}${unitAfter(unit)}` };
+  const [least = '', greatest = ''] = rounded([from, to]);
+  const reach = { from: least, to: `${greatest}${unitAfter(unit)}` };
   const alone = { about: null, isRight: null };
   return [
     { ...alone, why: [filled(words['counts-as-right'], reach)] },
@@ -59,9 +79,15 @@ export function numberReasons(
   ];
 }
 
-/** Four digits are enough for eyes. */
-function rounded(value: number): string {
-  return plainNumber(Number(value.toPrecision(4))).replace('-', '\u2212');
+/** Four digits are enough for eyes; all of them with as many decimals, to be compared at a glance. */
+function rounded(values: readonly number[]): string[] {
+  const plain = values.map((value) => plainNumber(Number(value.toPrecision(4))));
+  const decimals = Math.max(...plain.map((text) => text.split('.')[1]?.length ?? 0));
+  return plain.map((text) => {
+    const [whole = '', fraction = ''] = text.split('.');
+    const said = decimals === 0 ? whole : `${whole}.${fraction.padEnd(decimals, '0')}`;
+    return said.replace('-', '\u2212');
+  });
 }
 
 function lettered(text: string, place: number): string {

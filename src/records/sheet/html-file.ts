@@ -9,7 +9,8 @@ import { sheetNodes } from './sheet-nodes.ts';
  * @param css the style of the sheet; it may not hold `</style`
  */
 export function paperHtml(paper: Paper, css: string): string {
-  const root = element('html', { lang: 'en', style: `--paper-foot: ${footText(paper)}` }, [
+  const style = Object.entries(footProperties(paper)).map(([name, said]) => `${name}: ${said}`);
+  const root = element('html', { lang: 'en', style: style.join('; ') }, [
     element('head', {}, [
       element('meta', { charset: 'utf-8' }),
       element('meta', { name: 'viewport', content: 'width=device-width' }),
@@ -22,10 +23,16 @@ export function paperHtml(paper: Paper, css: string): string {
   return `<!doctype html>\n${nodeText(root).replace(STYLE_GOES_HERE, () => css)}\n`;
 }
 
-/** What the foot of each printed page says, as the style sheet takes it. */
-export function footText({ number, words }: Paper): string {
-  const foot = withoutForbidden(filled(words.foot, { number }));
-  return `"${foot.replace(/["\\\n\r]/g, ' ')}"`;
+/** What the foot of each printed page says, as the properties that the style sheet takes. */
+export function footProperties({ number, words }: Paper): Readonly<Record<string, string>> {
+  return {
+    '--paper-foot': cssText(filled(words.foot, { number })),
+    '--paper-key-foot': cssText(filled(words['key-foot'], { number })),
+  };
+}
+
+function cssText(said: string): string {
+  return `"${withoutForbidden(said).replace(/["\\\n\r]/g, ' ')}"`;
 }
 
 const STYLE_GOES_HERE = 'style-goes-here';

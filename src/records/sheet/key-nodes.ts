@@ -5,7 +5,7 @@ import {
   type PaperWords,
   titleOf,
 } from '../paper/paper.ts';
-import { answerKey, type Reason } from '../paper/reasons.ts';
+import { answerKey, type Reason, shortAnswers } from '../paper/reasons.ts';
 import { element, type XmlElement } from '../xml/xml.ts';
 
 /** What is right, and the reasons for every option. */
@@ -15,6 +15,14 @@ export function keyNodes(paper: Paper): XmlElement {
     element('header', { class: 'paper-head' }, [
       element('h2', {}, [`${words.key}: ${titleOf(paper)}`]),
       element('p', { class: 'paper-caution' }, [words.caution]),
+    ]),
+    element('section', { class: 'paper-short' }, [
+      element('h3', {}, [words['in-short']]),
+      element(
+        'ol',
+        {},
+        shortAnswers(paper).map((right) => element('li', {}, [right])),
+      ),
     ]),
     ...questions.map((question, i) => entryNode(question, i + 1, words)),
   ]);

@@ -8,7 +8,7 @@ import {
   titleOf,
   unitAfter,
 } from '../paper/paper.ts';
-import { letterOf } from '../paper/reasons.ts';
+import { howToAnswer, letterOf } from '../paper/reasons.ts';
 import { readingsTable } from '../xml/readings-table.ts';
 import { element, type XmlElement, type XmlNode } from '../xml/xml.ts';
 import { keyNodes } from './key-nodes.ts';
@@ -16,7 +16,8 @@ import { keyNodes } from './key-nodes.ts';
 /** The questions, then the key on a page of its own; elements of HTML with classes `paper-…`. */
 export function sheetNodes(paper: Paper): readonly XmlElement[] {
   const { words, questions } = paper;
-  const fields = [words.name, words.date].map((label) =>
+  const score = filled(words.score, { count: questions.length });
+  const fields = [words.name, words.date, score].map((label) =>
     element('span', { class: 'paper-field' }, [label]),
   );
   return [
@@ -60,14 +61,18 @@ function headed(heading: string, list: XmlElement): XmlElement {
 }
 
 function answerNodes(item: WordedItem, words: PaperWords): XmlElement[] {
+  const how = howToAnswer(item, words);
+  const said = how === null ? [] : [small(how)];
   switch (item.answer) {
     case 'choice':
     case 'spot':
-      return [how(words.choose), ...boxes(item.options)];
+      return [...said, ...boxes(item.options)];
     case 'order':
-      return [how(words['put-in-order']), ...boxes(item.steps)];
+      return [...said, ...boxes(item.steps)];
     case 'number':
       return [
+        small(words.working),
+        element('div', { class: 'paper-space' }, [NOTHING]),
         element('p', { class: 'paper-number' }, [
           `${words.answer} `,
           element('span', { class: 'paper-line' }, [NOTHING]),
@@ -80,7 +85,7 @@ function answerNodes(item: WordedItem, words: PaperWords): XmlElement[] {
 /** Something to hold the place open. */
 const NOTHING = '\u00a0';
 
-function how(said: string): XmlElement {
+function small(said: string): XmlElement {
   return element('p', { class: 'paper-how' }, [said]);
 }
 

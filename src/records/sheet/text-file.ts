@@ -1,6 +1,6 @@
 import type { WordedItem } from '../../quiz/index.ts';
 import { filled, type Paper, type PaperWords, titleOf, unitAfter } from '../paper/paper.ts';
-import { answerKey, letterOf } from '../paper/reasons.ts';
+import { answerKey, howToAnswer, letterOf, shortAnswers } from '../paper/reasons.ts';
 
 const RULE = '-'.repeat(72);
 const FIELD = '_'.repeat(24);
@@ -17,12 +17,16 @@ export function paperText(paper: Paper): string {
   return `${[
     titleOf(paper),
     `${words.name} ${FIELD}  ${words.date} ${FIELD}`,
+    `${filled(words.score, { count: questions.length })} ________`,
     words.caution,
     '',
     ...asked,
     RULE,
     `${words.key}: ${titleOf(paper)}`,
     words.caution,
+    '',
+    words['in-short'],
+    ...shortAnswers(paper).map((right, i) => `  ${i + 1}. ${right}`),
     '',
     ...keyed,
   ].join('\n')}\n`;
@@ -46,10 +50,10 @@ function listed(heading: string, lines: readonly string[]): string[] {
 
 function answerLines(item: WordedItem, words: PaperWords): string[] {
   if (item.answer === 'number') return [`  ${words.answer} ________${unitAfter(item.unit)}`];
-  const isOrder = item.answer === 'order';
-  const options = isOrder ? item.steps : item.options;
+  const how = howToAnswer(item, words);
+  const options = item.answer === 'order' ? item.steps : item.options;
   return [
-    isOrder ? words['put-in-order'] : words.choose,
+    ...(how === null ? [] : [how]),
     ...options.map(({ text }, place) => `  [ ] ${letterOf(place)}. ${text}`),
   ];
 }

@@ -1,5 +1,5 @@
 /** Answers as statements of the Experience API: who did what, with what result. */
-import type { GivenAnswer } from '../../quiz/index.ts';
+import { type GivenAnswer, msOfISO } from '../../quiz/taking/index.ts';
 import type { RecordFile } from '../file.ts';
 import type { ItemsInWords } from '../item-in-words.ts';
 import { idOfName } from '../name-id.ts';
@@ -8,9 +8,11 @@ import {
   extension,
   iriPath,
   LANGUAGE,
+  STATEMENT_VERSION,
   type XapiActivity,
   type XapiSettings,
   type XapiStatement,
+  type XapiWords,
 } from './statement.ts';
 
 const VERBS = 'http://adlnet.gov/expapi/verbs';
@@ -26,6 +28,7 @@ export function answersToXapi(
   answers: readonly GivenAnswer[],
   settings: XapiSettings,
   items: ItemsInWords,
+  words: XapiWords,
 ): readonly XapiStatement[] {
   const quizzes = new Map<string, GivenAnswer[]>();
   for (const answer of answers) {
@@ -34,8 +37,8 @@ export function answersToXapi(
     else known.push(answer);
   }
   return [
-    ...answers.map((answer) => answered(answer, settings, items)),
-    ...[...quizzes.values()].flatMap((quiz) => quizStatement(quiz, settings)),
+    ...answers.map((answer) => answered(answer, settings, items, words)),
+    ...[...quizzes.values()].map((quiz) => quizStatement(quiz, settings, words)),
   ];
 }
 
@@ -43,8 +46,9 @@ export function resultsXapi(
   answers: readonly GivenAnswer[],
   settings: XapiSettings,
   items: ItemsInWords,
+  words: XapiWords,
 ): RecordFile {
-  const statements = answersToXapi(answers, settings, items);
+  const statements = answersToXapi(answers, settings, items, words);
   return {
     name: 'flamewright-answers-xapi.json',
     type: 'application/json',
@@ -52,13 +56,18 @@ export function resultsXapi(
   };
 }
 
-function answered(answer: GivenAnswer, settings: XapiSettings, items: ItemsInWords): XapiStatement {
+function answered(
+  answer: GivenAnswer,
+  settings: XapiSettings,
+  items: ItemsInWords,
+  words: XapiWords,
+): XapiStatement {
   const { item, atISO, response, right, confidence, quizStartedISO } = answer;
   const score = right ? 1 : 0;
   return {
     ...common(settings, ['answered', item, quizStartedISO, atISO]),
     verb: verb('answered'),
-    object: activityOf(answer, items.get(item), settings.homepage),
+    object: activityOf(answer, items.get(item), settings.homepage, words),
     result: {
       success: right,
       completion: true,
@@ -68,7 +77,7 @@ function answered(answer: GivenAnswer, settings: XapiSettings, items: ItemsInWor
     },
     context: {
       ...contextOf(answer, settings),
-      contextActivities: { parent: [quizActivity(answer, settings)] },
+      contextActivities: { parent: [quizActivity(answer, settings, words)] },
       extensions: {
         [extension('difficulty')]: answer.difficulty,
         [extension('skills')]: answer.skills,
@@ -78,27 +87,36 @@ function answered(answer: GivenAnswer, settings: XapiSettings, items: ItemsInWor
   };
 }
 
-function quizStatement(quiz: readonly GivenAnswer[], settings: XapiSettings): XapiStatement[] {
+function quizStatement(
+  quiz: readonly GivenAnswer[],
+  settings: XapiSettings,
+  words: XapiWords,
+): XapiStatement {
   const last = quiz.reduce((late, one) => (one.atISO > late.atISO ? one : late));
   const { quizStartedISO } = last;
   const raw = quiz.filter(({ right }) => right).length;
   const max = quiz.length;
   const isFinished = settings.finished.includes(quizStartedISO);
   const name = isFinished ? 'completed' : 'scored';
-  return [
-    {
-      // With the count: of a quiz that goes on, a later one says more.
-      ...common(settings, [name, quizStartedISO, last.atISO, String(max)]),
-      verb: verb(name),
-      object: quizActivity(last, settings),
-      result: {
-        ...(isFinished ? { completion: true } : {}),
-        score: { scaled: raw / max, raw, min: 0, max },
-      },
-      context: contextOf(last, settings),
-      timestamp: last.atISO,
+  return {
+    // With the count: of a quiz that goes on, a later one says more.
+    ...common(settings, [name, quizStartedISO, last.atISO, String(max)]),
+    verb: verb(name),
+    object: quizActivity(last, settings, words),
+    result: {
+      ...(isFinished ? { completion: true } : {}),
+      ...durationOf(quizStartedISO, last.atISO),
+      score: { scaled: raw / max, raw, min: 0, max },
     },
-  ];
+    context: contextOf(last, settings),
+    timestamp: last.atISO,
+  };
+}
+
+/** From the first question shown to the last answer, pauses included; none where a clock was put back. */
+function durationOf(fromISO: string, toISO: string): { readonly duration?: string } {
+  const seconds = Math.round((msOfISO(toISO) - msOfISO(fromISO)) / 1000);
+  return seconds >= 0 ? { duration: `PT${seconds}S` } : {};
 }
 
 function common({ actor, homepage, version }: XapiSettings, parts: readonly string[]) {
@@ -111,7 +129,7 @@ function common({ actor, homepage, version }: XapiSettings, parts: readonly stri
       ...(nickname === undefined ? {} : { name: nickname }),
       account: { homePage, name },
     },
-    version,
+    version: STATEMENT_VERSION[version],
   };
 }
 
@@ -124,11 +142,19 @@ function contextOf({ quizStartedISO }: GivenAnswer, { actor, homepage }: XapiSet
   };
 }
 
-function quizActivity({ mode }: GivenAnswer, { homepage }: XapiSettings): XapiActivity {
+function quizActivity(
+  { mode }: GivenAnswer,
+  { homepage }: XapiSettings,
+  { quizzes, about }: XapiWords,
+): XapiActivity {
   return {
     objectType: 'Activity',
     id: `${homepage}/quizzes/${mode.replaceAll(' ', '-')}`,
-    definition: { type: ASSESSMENT },
+    definition: {
+      type: ASSESSMENT,
+      name: { [LANGUAGE]: quizzes[mode] },
+      description: { [LANGUAGE]: about },
+    },
   };
 }
 

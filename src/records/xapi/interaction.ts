@@ -1,5 +1,6 @@
 /** A question as an activity, and an answer to it as its response. */
 import type { GivenAnswer, Item, Response } from '../../quiz/index.ts';
+import { farthestOff } from '../../quiz/taking/index.ts';
 import type { ItemInWords } from '../item-in-words.ts';
 import {
   extension,
@@ -7,6 +8,7 @@ import {
   LANGUAGE,
   type XapiActivity,
   type XapiDefinition,
+  type XapiWords,
 } from './statement.ts';
 
 const INTERACTION = 'http://adlnet.gov/expapi/activities/cmi.interaction';
@@ -20,12 +22,16 @@ export function activityOf(
   answer: GivenAnswer,
   known: ItemInWords | undefined,
   homepage: string,
+  words: XapiWords,
 ): XapiActivity {
+  const asks = known?.words.asks ?? words.kinds[answer.kind];
   return {
     objectType: 'Activity',
     id: `${homepage}/items/${iriPath(answer.item.split('/'))}`,
     definition: {
       type: INTERACTION,
+      // With the id, since many a question asks the same of another start.
+      name: { [LANGUAGE]: `${asks} (${answer.item})` },
       interactionType: INTERACTION_TYPES[answer.response.is],
       ...(known === undefined ? {} : wordsOf(known)),
       ...(known === undefined ? {} : rightOf(known.item)),
@@ -33,6 +39,7 @@ export function activityOf(
         [extension('kind')]: answer.kind,
         [extension('topic')]: answer.topic,
         [extension('plant')]: answer.plant,
+        ...shownOf(known),
       },
     },
   };
@@ -46,17 +53,23 @@ export function responseText(response: Response): string {
     case 'order':
       return response.order.map(optionId).join(BETWEEN);
     case 'number':
-      return String(response.value);
+      return digitsOf(response.value);
   }
 }
 
-function wordsOf({ words }: ItemInWords): Pick<XapiDefinition, 'name' | 'description' | 'choices'> {
+function wordsOf({ words }: ItemInWords): Pick<XapiDefinition, 'description' | 'choices'> {
   const told = [...words.tells, ...words.start, ...words.readings, words.asks];
   return {
-    name: { [LANGUAGE]: words.asks },
     description: { [LANGUAGE]: told.join('\n') },
     ...choicesOf(words),
   };
+}
+
+/** The pattern is in SI; what it asks for may have been shown in another unit. */
+function shownOf(known: ItemInWords | undefined): Readonly<Record<string, string>> {
+  return known?.words.answer === 'number'
+    ? { [extension('right-as-shown')]: known.words.said }
+    : {};
 }
 
 function choicesOf(words: ItemInWords['words']): Pick<XapiDefinition, 'choices'> {
@@ -77,10 +90,17 @@ function rightOf(item: Item): Pick<XapiDefinition, 'correctResponsesPattern'> {
     case 'order':
       return { correctResponsesPattern: [item.key.map(optionId).join(BETWEEN)] };
     case 'number': {
-      const reach = Math.abs(item.key) * item.tolerance;
-      return { correctResponsesPattern: [`${item.key - reach}${TO}${item.key + reach}`] };
+      const reach = farthestOff(item);
+      const [from, to] = [item.key - reach, item.key + reach].map(digitsOf);
+      return { correctResponsesPattern: [`${from}${TO}${to}`] };
     }
   }
+}
+
+/** Not every reader knows an exponent. */
+function digitsOf(value: number): string {
+  const text = String(value);
+  return text.includes('e') ? value.toFixed(20).replace(/\.?0+$/, '') : text;
 }
 
 function optionId(place: number): string {

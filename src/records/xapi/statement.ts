@@ -1,4 +1,5 @@
 /** What of a statement of the Experience API is used here. Plain data, as it is sent. */
+import type { ItemKind, QuizMode } from '../../quiz/index.ts';
 import { withoutForbidden } from '../plain-text.ts';
 
 export type LanguageMap = Readonly<Record<string, string>>;
@@ -24,6 +25,8 @@ export interface XapiResult {
   readonly success?: boolean;
   readonly completion?: boolean;
   readonly response?: string;
+  /** ISO 8601. */
+  readonly duration?: string;
   readonly score: {
     readonly scaled: number;
     readonly raw: number;
@@ -50,12 +53,14 @@ export interface XapiStatement {
     readonly extensions?: Readonly<Record<string, unknown>>;
   };
   readonly timestamp: string;
-  readonly version: XapiVersion;
+  readonly version: (typeof STATEMENT_VERSION)[XapiVersion];
 }
 
 /** Of the two editions in use; what is said here means the same in both. */
 export const XAPI_VERSIONS = ['1.0.3', '2.0.0'] as const;
 export type XapiVersion = (typeof XAPI_VERSIONS)[number];
+/** What each edition wants to stand in a statement: the first speaks for all of its patches. */
+export const STATEMENT_VERSION = { '1.0.3': '1.0.0', '2.0.0': '2.0.0' } as const;
 
 export interface XapiSettings {
   /** An account, never a mail address: nothing here says who someone is elsewhere. */
@@ -69,6 +74,14 @@ export interface XapiSettings {
   readonly version: XapiVersion;
   /** `quizStartedISO` of those that were taken to their end. */
   readonly finished: readonly string[];
+}
+
+/** Names that a report of such a store shows, where the questions are not at hand. */
+export interface XapiWords {
+  readonly quizzes: Readonly<Record<QuizMode, string>>;
+  /** What every quiz is about. */
+  readonly about: string;
+  readonly kinds: Readonly<Record<ItemKind, string>>;
 }
 
 export const LANGUAGE = 'en';

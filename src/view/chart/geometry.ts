@@ -56,6 +56,11 @@ export function chartGeometry(
   };
 }
 
+/** So much a chart can make use of: higher, it would leave the rest empty. */
+export function tallestChartPx(lanes: number): number {
+  return HEAD_PX + lanes * HIGHEST_LANE_PX + FOOT_PX;
+}
+
 export interface LaneInside {
   /** Top and height of the part its line moves in. */
   readonly top: number;

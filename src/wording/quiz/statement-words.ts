@@ -2,7 +2,14 @@ import { message, say, sayWord } from '../../i18n/index.ts';
 import type { UnitSystem } from '../../quantity/index.ts';
 import type { Statement, Term } from '../../quiz/index.ts';
 import { answerWords, type Names } from '../answer-words.ts';
-import { checkWords, momentWords, partWords, pointName, toldWords } from '../check-words.ts';
+import {
+  checkWords,
+  momentWords,
+  partWords,
+  pointName,
+  readMoment,
+  sourceWords,
+} from '../check-words.ts';
 import { lowerFirst, stepWords } from '../plain-words.ts';
 import { quantityText } from '../quantity-text.ts';
 
@@ -27,6 +34,24 @@ export function listWords(words: readonly string[]): string {
   return `${head}${say('quiz.list.before-last')}${last}`;
 }
 
+/** One thing that was read, as one sentence: what eyes found in several stands in a row. */
+export function readingWords(
+  names: Names,
+  told: Extract<Thing, { is: 'reading' }>['told'],
+  units: UnitSystem = 'SI',
+): string {
+  const what = sourceWords(names, told.check);
+  const said = asOneSentence(answerWords(names, told, units));
+  const moment = readMoment(told);
+  return moment === ''
+    ? say('told.all', { what, said })
+    : say('told.all-at', { what, moment, said });
+}
+
+function asOneSentence(text: string): string {
+  return text.replace(/\.$/, '').split('. ').map(lowerFirst).join('; ');
+}
+
 function within(statement: Statement, names: Names, units: UnitSystem): string {
   const parts: Record<string, string> = {};
   for (const [name, term] of Object.entries(statement.with ?? {})) {
@@ -39,7 +64,9 @@ function within(statement: Statement, names: Names, units: UnitSystem): string {
 function termWords(term: Term, names: Names, units: UnitSystem): string {
   if (typeof term === 'string') return term;
   if (typeof term === 'number') return String(term).replace('-', MINUS);
-  return lowerFirst(thingWords(term, names, units));
+  const words = thingWords(term, names, units);
+  // It is quoted, or is an option by itself.
+  return term.is === 'reading' ? words : lowerFirst(words);
 }
 
 function thingWords(term: Thing, names: Names, units: UnitSystem): string {
@@ -51,12 +78,11 @@ function thingWords(term: Thing, names: Names, units: UnitSystem): string {
     case 'check':
       return checkAt(names, term.check, term.moment);
     case 'reading':
-      // What eyes found is a sentence of its own; here it stands within one.
-      return toldWords(names, term.told, units).replace(/\.$/, '');
+      return readingWords(names, term.told, units);
     case 'said':
-      return answerWords(names, term.told, units).replace(/\.$/, '');
+      return asOneSentence(answerWords(names, term.told, units));
     case 'amount':
-      return quantityText(term.value, term.of, units);
+      return amountWords(term, units);
     case 'step':
       return stepWords(term.step);
     case 'word':
@@ -68,6 +94,12 @@ function thingWords(term: Thing, names: Names, units: UnitSystem): string {
     case 'list':
       return listWords(term.of.map((one) => termWords(one, names, units)));
   }
+}
+
+/** A limit in whole seconds has no digits behind the point. */
+function amountWords({ value, of }: Extract<Thing, { is: 'amount' }>, units: UnitSystem): string {
+  const words = quantityText(value, of, units);
+  return of === 'time' && Number.isInteger(value) ? words.replace(/\.0(?= )/, '') : words;
 }
 
 /** What stands the same all the time needs no moment. */

@@ -8,9 +8,8 @@ import {
   type WordedItem,
 } from '../../quiz/index.ts';
 import type { Names } from '../answer-words.ts';
-import { toldWords } from '../check-words.ts';
 import { quantityText } from '../quantity-text.ts';
-import { statementWords } from './statement-words.ts';
+import { readingWords, statementWords } from './statement-words.ts';
 
 /**
  * All that an item says, in the reader's words and units.
@@ -33,7 +32,7 @@ export function wordItem(
     caution: caution === null ? null : say(caution),
     tells: stem.tells.map(say),
     start: startLines,
-    readings: stem.readings.map((told) => toldWords(names, told, units)),
+    readings: stem.readings.map((told) => readingWords(names, told, units)),
     asks: say(stem.asks),
   };
   switch (item.answer) {

@@ -1,4 +1,5 @@
 /** The situation of a start whose cause is asked for, without a word about the cause. */
+import { checkOfWhat } from '../../../bench/index.ts';
 import { partsOfCheck } from '../../../diagnosis/index.ts';
 import type { SeededPlant } from '../../evidence/seeded-plant.ts';
 import { toldOf } from '../../evidence/told.ts';
@@ -10,7 +11,7 @@ import type { ProvedStart } from './proved-start.ts';
 
 const SERVICE = 'modulation';
 const STANDBY = 'standby';
-/** Checks at which a hand comes near gas, live or moving parts. */
+/** Checks at which a hand comes near gas, live, hot or moving parts. */
 const CAREFUL: ReadonlySet<string> = new Set([
   'volts',
   'continuity',
@@ -19,6 +20,8 @@ const CAREFUL: ReadonlySet<string> = new Set([
   'leak spray',
   'strobe',
   'flame-signal meter',
+  'flue-gas analyser',
+  'thermometer',
 ]);
 
 export function stemOf(plant: QuizPlant, { seeded, readings }: ProvedStart, asks: Statement): Stem {
@@ -38,9 +41,10 @@ export function stemOf(plant: QuizPlant, { seeded, readings }: ProvedStart, asks
 }
 
 export function cautionOf(plant: QuizPlant, { readings }: ProvedStart): Statement | null {
-  const isCareful = readings.some(({ key }) =>
-    CAREFUL.has(partsOfCheck(plant.atlas.keys[key]?.check ?? '').what),
-  );
+  const isCareful = readings.some(({ key }) => {
+    const { what, place } = partsOfCheck(plant.atlas.keys[key]?.check ?? '');
+    return CAREFUL.has(what) || (checkOfWhat(what, place)?.risk ?? 'none') !== 'none';
+  });
   return isCareful ? { code: 'quiz.cause.caution' } : null;
 }
 

@@ -10,7 +10,8 @@ const MOST = 5;
 /** Things in a row that a stretch is picked from. */
 const STRETCH = 8;
 const BEFORE_LOCKOUT = 5;
-const FIRST_OF_STOP = 'held-low';
+/** Low fire comes on the way up and on the way down, so it has no place in the order of a stop. */
+const FIRST_OF_STOP = 'released';
 /** Nearer than this two things count as of one moment, s. */
 const ONE_MOMENT_S = 1;
 

@@ -1,5 +1,6 @@
 import {
   describePhase,
+  describeStep,
   INPUT_BITS,
   INPUTS,
   type InputName,
@@ -94,11 +95,13 @@ export function rightOption({ sound }: QuizPlant, cut: Cut, word: number): Optio
   const waits = describePhase(phase, sound.plant.variant).waitsFor;
   const missing = waits.filter(({ input, wanted }) => isMade(word, input) !== wanted);
   const why = whyRight();
+  const described = describeStep(passed.step, sound.plant.variant);
+  const purpose: Statement[] = described === undefined ? [] : [{ code: described.purpose }];
   const input = (standing ? missing[0]?.input : changes[0]) ?? waits[0]?.input;
   const told = input === undefined ? [] : toldInputs(passed.step, word, [input]);
   return {
     says: saysOutcome(passed.step, right),
-    why: [why],
+    why: [why, ...purpose],
     share: null,
     decidedBy: told[0] ?? null,
     atS: passed.toS,

@@ -17,13 +17,13 @@ import { skillsOf } from './skills.ts';
 const LATEST_S = 140;
 const SOON_S = 20;
 const SOME_MINUTES_S = 300;
-const LOOKS: readonly LookWhat[] = [
-  'control relays',
-  'fuses',
-  'limit buttons',
-  'air switch tube',
-  'terminal strip',
-];
+const LOOKS: readonly LookWhat[] = ['control relays', 'terminal strip'];
+/** These say something of a lockout only where the fault is of their kind. */
+const LOOKS_OF: Readonly<Record<string, readonly LookWhat[]>> = {
+  'supply and wiring': ['fuses'],
+  'vessel and limits': ['limit buttons'],
+  'air path': ['air switch tube'],
+};
 
 /** SC-9: the third reset in a row, after something was found out or not. */
 export const blindResets: SceneMaker = (facts, chance) => {
@@ -34,7 +34,12 @@ export const blindResets: SceneMaker = (facts, chance) => {
   if (situation === null || situation.lockoutS - facts.callS > LATEST_S) return null;
   const again = reset(Math.ceil(situation.lockoutS - facts.callS) + SOON_S);
   const look = oneOf(
-    [history, ...LOOKS.filter((what) => facts.looks.includes(what)).map(lookAt)],
+    [
+      history,
+      ...[...LOOKS, ...(LOOKS_OF[fault.family] ?? [])]
+        .filter((what) => facts.looks.includes(what))
+        .map(lookAt),
+    ],
     chance,
   );
   if (look === undefined) return null;

@@ -22,7 +22,7 @@ export const inside: SceneMaker = (facts, chance) => {
   const still = wait('until-still', RUNS_DOWN_S);
   const ends = oneOf([burnerOff, stop], chance) ?? stop;
   const unsafe: UnsafeCourse[] = [
-    { rule: 'SC-15', steps: [lockOff, work] },
+    { rule: 'SC-15', steps: [ends, lockOff, work] },
     { rule: 'SC-15', steps: [ends, work] },
     { rule: 'SC-16', steps: [ends, still, work] },
   ];
@@ -30,7 +30,7 @@ export const inside: SceneMaker = (facts, chance) => {
     ...situation,
     tells: [situation.tells, { code: 'quiz.conduct.tells.inside' }],
     before: [],
-    safe: [lockOff, still, work],
+    safe: [ends, lockOff, still, work],
     unsafe,
     skills: ['air'],
     difficulty: -0.3,
