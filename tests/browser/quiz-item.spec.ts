@@ -73,6 +73,10 @@ test.describe('on a phone', () => {
     await expect(page.getByText(/^That is no number/)).toBeVisible();
     await number.fill('12,5');
     await expect(number).toHaveAttribute('aria-invalid', 'false');
+    // The same amount, whatever unit it is shown in.
+    await page.getByRole('button', { name: /^Units: SI/ }).click();
+    await page.getByRole('button', { name: /^Units: US/ }).click();
+    await expect(number).toHaveValue('12.5');
     await give(page);
     await expect(page.getByText('Worked solution')).toBeVisible();
     await expectFits(page);
@@ -85,6 +89,12 @@ test.describe('on a phone', () => {
     await expect(lines.nth(1)).toHaveText(first);
     await expect(page.getByRole('button', { name: `Later: ${first}` })).toBeFocused();
     await expectFits(page);
+    // Back as it was: that may be left so, by key, and the focus stays there.
+    await page.getByRole('button', { name: `Earlier: ${first}` }).click();
+    const leave = page.getByRole('button', { name: 'Leave the order as it is' });
+    await leave.press('Enter');
+    await expect(leave).toBeFocused();
+    await expect(leave).toHaveAttribute('aria-pressed', 'true');
     await give(page);
     await page.getByRole('button', { name: 'Next question' }).click();
     await asked(page);
@@ -120,6 +130,25 @@ test('the record opens at the moment that decides, runs on past its end, and giv
   await expect(dialog).toBeHidden();
   await expect(see).toBeFocused();
 });
+
+test('a wire that is named is found on the ladder, which tells nothing of what is live', async ({
+  page,
+}) => {
+  await ask(page, wired());
+  await page.getByRole('button', { name: 'Ladder drawing' }).press('Enter');
+  const show = page.getByRole('button', { name: /^Show wire / }).first();
+  await show.click();
+  await expect(show).toHaveAttribute('aria-pressed', 'true');
+  await expect(page.locator('.item-ladder .ladder svg')).toBeVisible();
+  await expect(page.locator('.item-ladder')).not.toContainText(/\blive\b/);
+  await expectNothingSerious(page, '.item-drawn[data-kind="ladder"]');
+});
+
+/** An item whose readings are of wires. */
+function wired(): string {
+  const card = itemsOf('ruled out', 20, 'dairy').find(({ topic }) => topic.includes('contact'));
+  return card?.id ?? '';
+}
 
 /** Of a clock as it is written: '4:22.5'. */
 function secondsOf(text: string | null): number {

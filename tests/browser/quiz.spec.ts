@@ -69,12 +69,52 @@ test('nothing is taken before there is an answer and how sure one is', async ({ 
   await expect(page.locator('.quiz-verdict')).toHaveCount(0);
 });
 
-test('a question that is no more is said to be none, and holds up nothing', async ({ page }) => {
-  await seed(page, openQuiz('short', ['cause/nowhere/1']));
+test('a question that is no more is said to be none, is left out, and holds up nothing', async ({
+  page,
+}) => {
+  const gone = ['cause/nowhere/1', 'cause/nowhere/2'];
+  await seed(page, openQuiz('short', [...gone, ...idsOf(CAUSES.slice(0, 1)), 'cause/nowhere/3']));
   await page.goto(TAKE);
-  await expect(page.getByRole('alert')).toContainText('not known to this version of the page');
-  await page.getByRole('button', { name: 'End the quiz here' }).click();
-  await expect(page.getByRole('heading', { level: 1 })).toHaveText('0 of 1 right');
+  for (const number of [1, 2]) {
+    await expect(page.getByRole('heading', { level: 1 })).toHaveText(`${number} of 4`);
+    await expect(page.getByRole('alert')).toContainText('not known to this version of the page');
+    await page.getByRole('button', { name: 'Leave this question out' }).click();
+  }
+  await answerByKeys(page);
+  await page.getByRole('button', { name: 'Next question' }).click();
+  await page.getByRole('button', { name: 'Leave this question out' }).click();
+  await expect(page.getByRole('heading', { level: 1 })).toHaveText(/^[01] of 4 right$/);
+  await expect(page.getByText('Left open: 3.')).toBeVisible();
+});
+
+test('two pages with the same quiz go on with one another\'s, and count an answer once', async ({
+  page,
+  context,
+}) => {
+  const [calculation] = itemsOf('calculation', 1);
+  await seed(page, openQuiz('short', [calculation?.id ?? '', ...idsOf(CAUSES.slice(0, 1))]));
+  await page.goto(TAKE);
+  await asked(page);
+  const other = await context.newPage();
+  await other.goto(TAKE);
+  await asked(other);
+  await page.getByRole('textbox').fill('2,5');
+  await expect(other.getByRole('textbox')).toHaveValue('2.5');
+  await page.getByRole('radio', { name: /^Certain/ }).check();
+  await other.getByRole('button', { name: 'Answer', exact: true }).click();
+  for (const each of [page, other]) {
+    await expect(each.locator('.quiz-verdict')).toContainText('Certain, 95 %');
+  }
+  await page.getByRole('button', { name: 'Next question' }).click();
+  await expect(other.getByRole('heading', { level: 1 })).toHaveText('2 of 2');
+  await answerByKeys(other);
+  await page.getByRole('button', { name: 'See the result' }).click();
+  for (const each of [page, other]) {
+    await expect(each.getByRole('heading', { level: 1 })).toHaveText(/^[012] of 2 right$/);
+    await expect(each.locator('.quiz-questions > li')).toHaveCount(2);
+  }
+  const kept = await page.evaluate(() => JSON.parse(localStorage.getItem('flamewright.quiz') ?? ''));
+  expect([kept.answers.length, kept.quizzes.length]).toEqual([2, 1]);
 });
 
 test('leaving in the middle keeps the question and what was chosen; reasons stay after a reload', async ({
@@ -189,7 +229,10 @@ test('answers go out as a file, are erased, and come in again; a broken file is 
   await page.goto('/#/quiz');
   const text = await exported(page, 'Export answers', 'flamewright-quiz.json');
   const table = await exported(page, 'Export as CSV', /\.csv$/);
-  expect(table.split('\r\n').filter((line) => line !== '')).toHaveLength(1 + CAUSES.length);
+  const lines = table.split('\r\n').filter((line) => line !== '');
+  expect(lines).toHaveLength(1 + CAUSES.length);
+  // Each with what was asked, in words.
+  expect(lines.slice(1).filter((line) => line.includes('?'))).toHaveLength(CAUSES.length);
   expect(JSON.parse(await exported(page, 'Export as xAPI', /\.json$/)).length).toBeGreaterThan(2);
 
   await page.getByRole('button', { name: 'Erase quiz answers' }).click();
@@ -210,12 +253,15 @@ test.describe('on a phone, by touch', () => {
   }) => {
     await seed(
       page,
-      openQuiz('short', idsOf([...CAUSES.slice(0, 1), ...itemsOf('next check', 1)])),
+      openQuiz(
+        'short',
+        idsOf([...CAUSES.slice(0, 1), ...itemsOf('where', 1), ...itemsOf('next check', 1)]),
+      ),
     );
     await page.goto('/#/quiz');
     await expectFits(page);
     await page.getByRole('link', { name: 'Go on' }).tap();
-    for (const next of ['Next question', 'See the result']) {
+    for (const next of ['Next question', 'Next question', 'See the result']) {
       await asked(page);
       await expectFits(page);
       // What is asked stands at the top too where a record comes between.

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { type CsvCell, csvText } from '../../src/records/index.ts';
+import { type CsvCell, csvText } from '../../src/records/csv/csv-text.ts';
 import { readCsv } from './read-csv.ts';
 
 const PROPERTY = { numRuns: 400, seed: 61 };

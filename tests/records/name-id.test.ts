@@ -1,7 +1,7 @@
 import { createHash } from 'node:crypto';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { idOfName, sha1OfText } from '../../src/records/index.ts';
+import { idOfName, sha1OfText } from '../../src/records/name-id.ts';
 
 describe('ids made from names', () => {
   it('hash any text as Node does', () => {

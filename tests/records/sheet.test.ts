@@ -1,8 +1,10 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import {
+  giftText,
   paperHtml,
   paperText,
+  qtiFiles,
   sheetNodes,
   withoutForbidden,
   type XmlNode,
@@ -39,6 +41,41 @@ describe('a paper on a sheet', () => {
     expect(keyed).toContain('Question 3: B, C, A');
     expect(keyed).toContain('Question 4: 12 dm³/h');
     expect(keyed).toContain('From 11.73 to 12.96 dm³/h counts as right.');
+    expect(keyed).toMatch(/In short\s+A\s+C\s+B, C, A\s+12 dm³\/h\s+Question 1/);
+  });
+
+  it('writes both ends of what counts as right with as many decimals', () => {
+    for (const [from, to, said] of [
+      [1.29, 1.3212, 'From 1.290 to 1.321 '],
+      [-42, -38.5, 'From −42.0 to −38.5 '],
+      [1234.6, 1300, 'From 1235 to 1300 '],
+    ] as const) {
+      expect(paperText(paperOf([{ ...NUMBER, from, to }]))).toContain(said);
+    }
+  });
+
+  it('shows what one check read in one row, and leaves room to work out a number', () => {
+    const said = ['spark: loud', 'flame rumble: faint', 'open'];
+    const readings = said.map((text, i) => `${i < 2 ? 'Listening' : 'Continuity'} – ${text}`);
+    const html = paperHtml(paperOf([{ ...NUMBER, readings }]), '');
+    const rows =
+      html
+        .match(/<tbody>.*<\/tbody>/)?.[0]
+        .split('<tr>')
+        .slice(1) ?? [];
+    expect(rows).toHaveLength(2);
+    for (const [i, text] of said.entries()) expect(rows[i < 2 ? 0 : 1]).toContain(text);
+    expect(html.match(/class="paper-space"/g)).toHaveLength(1);
+  });
+
+  it('says in every format where the drawing is that a question asks about', () => {
+    const paper = paperOf([SPOT]);
+    const named = paper.words['drawing-named'];
+    const [, , item = ''] = qtiFiles(paper).values();
+    for (const text of [paperText(paper), paperHtml(paper, ''), item])
+      expect(text).toContain(named);
+    expect(giftText(paper)).toContain(named);
+    expect(paperText(paperOf([CHOICE]))).not.toContain(named);
   });
 
   it('says as plain text what it says as a page, but for the heads of its columns', () => {

@@ -2,13 +2,23 @@ import type { ReactNode } from 'react';
 import { say } from '../../i18n/index.ts';
 import { OfflineNote } from '../offline/offline-note.tsx';
 import { ThemeButton } from '../settings/theme-button.tsx';
+import { UnitsButton } from '../settings/units-button.tsx';
 
-export function FrontFrame({ children }: { readonly children: ReactNode }) {
+interface Props {
+  /** Where numbers with units stand on the page. */
+  readonly units?: boolean;
+  readonly children: ReactNode;
+}
+
+export function FrontFrame({ units = false, children }: Props) {
   return (
     <div className="front">
       <header className="front-bar">
         <Brand />
-        <ThemeButton />
+        <div className="front-preferences">
+          {units ? <UnitsButton /> : null}
+          <ThemeButton />
+        </div>
       </header>
       <main className="front-main">
         {children}

@@ -20,17 +20,21 @@ export function NumberResponse({ item, value, onValue }: Props) {
   const id = useId();
   const { symbol } = displayOf(item.of, units);
   const wrong = text.trim() !== '' && parseNumber(text, item.of, units) === null;
-  const lastUnits = useRef(units);
-  // What was typed stays the same amount when the unit beside it changes.
+  const shownAs = useRef({ units, value });
+  // What was typed stays the same amount when the unit beside it changes; what another page with
+  // the same question has typed is shown.
   useEffect(() => {
-    if (lastUnits.current === units) return;
-    lastUnits.current = units;
-    if (value !== null) setText(textOf(value, item, units));
+    const { current } = shownAs;
+    if (current.units === units && current.value === value) return;
+    shownAs.current = { units, value };
+    if (value !== null || current.value !== null) setText(textOf(value, item, units));
   }, [units, value, item]);
   function type(typed: string): void {
     setText(typed);
     const shown = parseNumber(typed, item.of, units);
-    onValue(shown === null ? null : fromDisplay(shown, item.of, units));
+    const typedValue = shown === null ? null : fromDisplay(shown, item.of, units);
+    shownAs.current = { units, value: typedValue };
+    onValue(typedValue);
   }
   return (
     <div className="item-number">

@@ -50,7 +50,7 @@ function Result(props: {
     if (quiz !== null) location.hash = hrefOf({ page: 'quiz-taking', quiz });
   };
   return (
-    <FrontFrame>
+    <FrontFrame units={true}>
       <div className="quiz-result">
         <a className="back" href={hrefOf({ page: 'quiz' })}>
           ← {say('quiz.title')}

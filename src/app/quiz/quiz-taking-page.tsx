@@ -44,7 +44,7 @@ export function QuizTakingPage({ quiz: name, surroundings }: Props) {
   const number = place + 1;
   const Quiz = mode === 'exam' ? ExamQuiz : ToldQuiz;
   return (
-    <FrontFrame>
+    <FrontFrame units={true}>
       <div className="quiz-taking">
         <div className="quiz-bar">
           <a className="back" href={hrefOf({ page: 'quiz' })}>

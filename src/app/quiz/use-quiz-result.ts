@@ -39,7 +39,11 @@ export function useQuizResult(name: string): QuizResultNow {
     let wanted = true;
     const open = openQuiz(name);
     const state = open === null ? null : foldQuiz(open.entries);
-    if (open === null || state?.phase !== 'over') return;
+    if (open === null || state?.phase !== 'over') {
+      // Another page may have worked it out in between.
+      setNow(atFirst(name));
+      return;
+    }
     void judge(state, open, (done, count) => {
       if (wanted) setNow({ state: 'judging', done, count });
       return wanted;

@@ -3,6 +3,7 @@ import { Brand } from '../front/front-frame.tsx';
 import { useStore } from '../session/store.ts';
 import { settings } from '../settings/settings.ts';
 import { ThemeButton } from '../settings/theme-button.tsx';
+import { UnitsButton } from '../settings/units-button.tsx';
 import { PageHeading } from '../shell/page-heading.tsx';
 import { clockText } from './clock-text.ts';
 import { RunControls } from './run-controls.tsx';
@@ -55,18 +56,10 @@ function Clock() {
 }
 
 function Preferences({ onHelp }: { readonly onHelp: () => void }) {
-  const { units, sound } = useStore(settings);
+  const { sound } = useStore(settings);
   return (
     <div className="bar-preferences">
-      <button
-        type="button"
-        className="button plain"
-        aria-label={say(units === 'SI' ? 'app.units.si' : 'app.units.us')}
-        title={say(units === 'SI' ? 'app.units.si' : 'app.units.us')}
-        onClick={() => settings.write({ units: units === 'SI' ? 'US' : 'SI' })}
-      >
-        {units === 'SI' ? 'mbar' : 'inWC'}
-      </button>
+      <UnitsButton />
       <button
         type="button"
         className="button plain"

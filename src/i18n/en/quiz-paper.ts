@@ -14,8 +14,7 @@ export const quizPaper = {
   'quiz.paper.reading-of': 'Check',
   'quiz.paper.reading-said': 'Reading',
   'quiz.paper.choose': 'Mark one box.',
-  'quiz.paper.choose-named':
-    'The things of the drawing are named here, since paper does not show it. Mark one box.',
+  'quiz.paper.drawing-named': 'The drawing stays in the simulator; its things are named here.',
   'quiz.paper.put-in-order': 'Number the boxes in the right order, from 1.',
   'quiz.paper.answer': 'Answer:',
   'quiz.paper.key': 'Answer key',

@@ -54,9 +54,10 @@ export const quiz = {
   'quiz.calibration.legend':
     'The dashed line is what you said, the thick line what came of it; it may as well have been anywhere on the bar.',
   'quiz.calibration.too-few-to-say': 'Too few answers yet to say whether you know what you know.',
-  'quiz.calibration.too-sure': 'You are surer than you are right. Ask what would prove you wrong.',
-  'quiz.calibration.about-right': 'You are about as often right as you say.',
-  'quiz.calibration.too-unsure': 'You know more than you say.',
+  'quiz.calibration.too-sure':
+    'On the whole you are surer than you are right. Ask what would prove you wrong.',
+  'quiz.calibration.about-right': 'On the whole you are about as often right as you say.',
+  'quiz.calibration.too-unsure': 'On the whole you know more than you say.',
 
   'quiz.recent': 'Quizzes done',
   'quiz.recent.none': 'None yet.',

@@ -9,6 +9,7 @@ export function stemLines(item: WordedItem, words: PaperWords): string[] {
     ...tells,
     ...listed(words.start, start),
     ...listed(words.readings, readings),
+    ...(item.answer === 'spot' ? [words['drawing-named']] : []),
     item.answer === 'number' && item.unit !== '' ? `${asks} (${item.unit})` : asks,
   ];
 }

@@ -40,8 +40,8 @@ export const PAPER_PHRASES = [
   'reading-of',
   'reading-said',
   'choose',
-  /** The same for things of a drawing. */
-  'choose-named',
+  /** Where things of a drawing are asked for: it does not leave the program. */
+  'drawing-named',
   'put-in-order',
   /** Before where an answer is written. */
   'answer',

@@ -51,7 +51,7 @@ export function howToAnswer({ answer }: WordedItem, words: PaperWords): string |
     case 'choice':
       return words.choose;
     case 'spot':
-      return words['choose-named'];
+      return `${words['drawing-named']} ${words.choose}`;
     case 'order':
       return words['put-in-order'];
     case 'number':

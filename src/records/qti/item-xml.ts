@@ -43,7 +43,7 @@ export function itemIdentifier(id: string): string {
 
 /** The situation, the start and what was read; the question itself stands with its answers. */
 function stemOf({ item, readings }: PaperQuestion, words: PaperWords): XmlElement[] {
-  const { caution, tells, start } = item;
+  const { caution, tells, start, answer } = item;
   return [
     ...(caution === null ? [] : [element('p', {}, [element('strong', {}, [caution])])]),
     ...tells.map((sentence) => element('p', {}, [sentence])),
@@ -51,6 +51,7 @@ function stemOf({ item, readings }: PaperQuestion, words: PaperWords): XmlElemen
     ...(readings.length === 0
       ? []
       : [element('p', {}, [words.readings]), readingsTable(readings, words)]),
+    ...(answer === 'spot' ? [element('p', {}, [words['drawing-named']])] : []),
   ];
 }
 

@@ -1,12 +1,6 @@
 import { displayOf, toDisplay, type UnitSystem } from '../../quantity/index.ts';
-import {
-  farthestOff,
-  type Item,
-  type NumberItem,
-  type Option,
-  type Statement,
-  type WordedItem,
-} from '../../quiz/index.ts';
+import type { Item, NumberItem, Option, Statement, WordedItem } from '../../quiz/index.ts';
+import { farthestOff } from '../../quiz/taking/index.ts';
 import type { Names } from '../answer-words.ts';
 import { quantityText } from '../quantity-text.ts';
 import { readingWords, statementWords } from './statement-words.ts';

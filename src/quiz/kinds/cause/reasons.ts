@@ -25,8 +25,8 @@ export function whyItIs(
       if (told.word === IN_BAND || told.word === sound) {
         return { code: 'quiz.cause.fits-as-sound', with: { reading } };
       }
-      if (sound === null || sound === IN_BAND)
-        return { code: 'quiz.cause.fits', with: { reading } };
+      if (sound === null) return { code: 'quiz.cause.fits', with: { reading } };
+      if (sound === IN_BAND) return { code: 'quiz.cause.fits-strange', with: { reading } };
       const other = { ...told, value: sound, word: sound };
       return {
         code: 'quiz.cause.fits-unlike-sound',

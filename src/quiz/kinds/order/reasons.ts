@@ -34,9 +34,9 @@ function purposeOf(plant: QuizPlant, step: StepName): readonly Statement[] {
 function waitedFor(plant: QuizPlant, step: StepName): readonly Statement[] {
   const described = describeStep(step, plant.plan.setup.plant.variant);
   if (described === undefined) return [];
-  const own = described.phases.flatMap(({ waitsFor }) => waitsFor);
-  const inputs = [...new Map(own.map((wait) => [wait.input, wait])).values()];
+  // A step is left from its last phase; what an earlier one held on to may be gone by then.
   const last = described.phases[described.phases.length - 1];
+  const inputs = last?.waitsFor ?? [];
   const named = { is: 'step', step } as const;
   if (inputs.length === 0 || inputs.length > MOST_NAMED) {
     return last?.lasts == null ? [] : [{ code: 'quiz.order.why.time', with: { step: named } }];
