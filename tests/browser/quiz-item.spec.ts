@@ -131,6 +131,22 @@ test('the record opens at the moment that decides, runs on past its end, and giv
   await expect(see).toBeFocused();
 });
 
+test('what follows is shown where it comes, after the end of what was asked about', async ({
+  page,
+}) => {
+  await ask(page, idOf('what follows'));
+  await page.locator('.item-options input').first().check();
+  await give(page);
+  await page.locator('.item-reasons li[data-right="true"] .item-see').click();
+  const dialog = page.getByRole('dialog', { name: /^On the record, at / });
+  const title = (await dialog.getByRole('heading', { level: 2 }).first().textContent()) ?? '';
+  const clock = dialog.getByRole('timer');
+  await expect(clock).toHaveText(title.replace(/^.* at /, ''));
+  const decidedS = secondsOf(await clock.textContent());
+  await dialog.getByRole('button', { name: 'End of the record' }).click();
+  await expect.poll(async () => secondsOf(await clock.textContent())).toBeLessThan(decidedS);
+});
+
 test('a wire that is named is found on the ladder, which tells nothing of what is live', async ({
   page,
 }) => {
@@ -146,7 +162,9 @@ test('a wire that is named is found on the ladder, which tells nothing of what i
 
 /** An item whose readings are of wires. */
 function wired(): string {
-  const card = itemsOf('ruled out', 20, 'dairy').find(({ topic }) => topic.includes('contact'));
+  const card = itemsOf('next check', 10, 'dairy').find(({ topic }) =>
+    topic.includes('safety relay'),
+  );
   return card?.id ?? '';
 }
 

@@ -87,7 +87,7 @@ test('a question that is no more is said to be none, is left out, and holds up n
   await expect(page.getByText('Left open: 3.')).toBeVisible();
 });
 
-test('two pages with the same quiz go on with one another\'s, and count an answer once', async ({
+test("two pages with the same quiz go on with one another's, and count an answer once", async ({
   page,
   context,
 }) => {
@@ -113,7 +113,9 @@ test('two pages with the same quiz go on with one another\'s, and count an answe
     await expect(each.getByRole('heading', { level: 1 })).toHaveText(/^[012] of 2 right$/);
     await expect(each.locator('.quiz-questions > li')).toHaveCount(2);
   }
-  const kept = await page.evaluate(() => JSON.parse(localStorage.getItem('flamewright.quiz') ?? ''));
+  const kept = await page.evaluate(() =>
+    JSON.parse(localStorage.getItem('flamewright.quiz') ?? ''),
+  );
   expect([kept.answers.length, kept.quizzes.length]).toEqual([2, 1]);
 });
 

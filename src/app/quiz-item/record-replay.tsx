@@ -1,5 +1,5 @@
 import '../styles/working/index.css';
-import { useEffect, useId, useRef, useState } from 'react';
+import { useEffect, useId, useMemo, useRef, useState } from 'react';
 import { say } from '../../i18n/index.ts';
 import type { Surroundings } from '../settings/theme.ts';
 import { ChartPane } from '../working/chart-pane.tsx';
@@ -22,7 +22,9 @@ interface Props {
 
 /** The start once more, at the moment that decides, with everything shown; and on from there. */
 export function RecordReplay({ id, at, look, onClose }: Props) {
-  const session = useReplay(id, at.run);
+  // What decides may come after the end of what was asked about.
+  const run = useMemo(() => ({ ...at.run, untilS: Math.max(at.run.untilS, at.atS) }), [at]);
+  const session = useReplay(id, run);
   const dialog = useRef<HTMLDialogElement>(null);
   const title = useId();
   // The dialog gives the focus back to where it was opened from.

@@ -120,7 +120,6 @@ export function holdServo(servo: string, deg: number): Step {
 /** The message of another part of the program, as a statement. */
 export function stated({ code, params = {} }: Message): Statement {
   const places = Object.entries(params).map(([name, value]): [string, Term] => {
-    if (name === 'device' && typeof value === 'string') return [name, deviceTerm(value)];
     if (typeof value === 'string' || typeof value === 'number') return [name, value];
     if ('code' in value) return [name, { is: 'statement', statement: stated(value) }];
     return [name, { is: 'list', of: value }];
