@@ -29,7 +29,10 @@ const TABLE = {
     may: ['quantity', 'numeric', 'engine', 'scenario', 'bench', 'diagnosis', 'machines'],
     packages: ['ts-fsrs'],
   },
-  records: { may: ['quantity', 'engine', 'bench', 'diagnosis', 'quiz'], packages: ['fflate', 'zod'] },
+  records: {
+    may: ['quantity', 'engine', 'bench', 'diagnosis', 'quiz'],
+    packages: ['fflate', 'zod'],
+  },
   i18n: { may: ['quantity'], packages: [] },
   // What page, command line and server say alike of what was read and asked.
   wording: {
