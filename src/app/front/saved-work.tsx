@@ -5,6 +5,7 @@ import { EXERCISE_PAGES, type ExercisePage, hrefOf } from '../shell/route.ts';
 import type { KeptAside, WorkEntry } from '../work/work-types.ts';
 import { shortClock } from '../working/clock-text.ts';
 import { EraseButton } from './erase-button.tsx';
+import { FileButton } from './file-button.tsx';
 import type { SavedWorkOfDevice } from './use-saved-work.ts';
 
 /** What one has in hand, to go on with. */
@@ -137,22 +138,14 @@ function Import({ saved }: { readonly saved: SavedWorkOfDevice }) {
   const [said, setSaid] = useState('');
   return (
     <>
-      <label className="button file">
-        {say('practise.import')}
-        <input
-          type="file"
-          accept="application/json,.json"
-          className="for-readers"
-          onChange={({ target }) => {
-            const file = target.files?.[0];
-            target.value = '';
-            if (file === undefined) return;
-            void saved.importFile(file).then(({ taken, troubles }) => {
-              setSaid([say('practise.imported', { count: taken }), ...troubles].join(' '));
-            });
-          }}
-        />
-      </label>
+      <FileButton
+        label={say('practise.import')}
+        onFile={(file) =>
+          void saved.importFile(file).then(({ taken, troubles }) => {
+            setSaid([say('practise.imported', { count: taken }), ...troubles].join(' '));
+          })
+        }
+      />
       <span role="status">{said}</span>
     </>
   );

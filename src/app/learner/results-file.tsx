@@ -1,6 +1,7 @@
 import { useState } from 'react';
 import { say } from '../../i18n/index.ts';
 import { EraseButton } from '../front/erase-button.tsx';
+import { FileButton } from '../front/file-button.tsx';
 import { importWords } from './issue-words.ts';
 import type { LearnerMapOfDevice } from './use-learner-map.ts';
 
@@ -21,20 +22,12 @@ export function ResultsFile({ learner }: { readonly learner: LearnerMapOfDevice 
         >
           {say('learner.export')}
         </button>
-        <label className="button file">
-          {say('learner.import')}
-          <input
-            type="file"
-            accept="application/json,.json"
-            className="for-readers"
-            onChange={({ target }) => {
-              const file = target.files?.[0];
-              target.value = '';
-              if (file === undefined) return;
-              void learner.importFile(file).then((imported) => setSaid(importWords(imported)));
-            }}
-          />
-        </label>
+        <FileButton
+          label={say('learner.import')}
+          onFile={(file) =>
+            void learner.importFile(file).then((imported) => setSaid(importWords(imported)))
+          }
+        />
         <EraseButton
           label={say('learner.erase')}
           ask={say('learner.erase-sure')}

@@ -1,6 +1,7 @@
 import { useState } from 'react';
 import { say } from '../../i18n/index.ts';
 import { EraseButton } from '../front/erase-button.tsx';
+import { FileButton } from '../front/file-button.tsx';
 import { saveFile } from '../teach-paper/save-file.ts';
 import { importWords } from './import-words.ts';
 import type { QuizDevice } from './use-quiz-device.ts';
@@ -51,20 +52,12 @@ export function AnswersFile({ device }: { readonly device: QuizDevice }) {
         >
           {say('quiz.export.xapi')}
         </button>
-        <label className="button file">
-          {say('quiz.import')}
-          <input
-            type="file"
-            accept="application/json,.json"
-            className="for-readers"
-            onChange={({ target }) => {
-              const file = target.files?.[0];
-              target.value = '';
-              if (file === undefined) return;
-              void device.importFile(file).then((imported) => setSaid(importWords(imported)));
-            }}
-          />
-        </label>
+        <FileButton
+          label={say('quiz.import')}
+          onFile={(file) =>
+            void device.importFile(file).then((imported) => setSaid(importWords(imported)))
+          }
+        />
         <EraseButton
           label={say('quiz.erase')}
           ask={say('quiz.erase-sure')}

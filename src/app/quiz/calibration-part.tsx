@@ -3,6 +3,9 @@ import { type CalibrationRow, calibrationOf, type GivenAnswer } from '../../quiz
 import { confidenceWord } from './confidence-words.ts';
 import { percentOf } from './quiz-words.ts';
 
+/** Fewer answers than this are luck. */
+const FEWEST_OF_A_ROW = 5;
+
 interface Props {
   readonly answers: readonly GivenAnswer[];
   /** Of a whole page, or of one quiz. */
@@ -44,10 +47,19 @@ function Row({ row }: { readonly row: CalibrationRow }) {
         {share === null
           ? say('quiz.calibration.no-answer')
           : say('quiz.calibration.row', { right, count, percent: percentOf(share) })}
+        {apartWords(row)}
       </span>
       <Scale confidence={confidence} share={share} low={low} high={high} />
     </li>
   );
+}
+
+/** Where what was said lies outside of what may well be so. */
+function apartWords({ confidence, count, low, high }: CalibrationRow): string {
+  if (count < FEWEST_OF_A_ROW) return '';
+  const said = confidence / 100;
+  if (said > high) return `; ${say('quiz.calibration.fewer')}`;
+  return said < low ? `; ${say('quiz.calibration.more')}` : '';
 }
 
 /** Told in words beside it. */
