@@ -15,6 +15,8 @@ const BEST_CHANCE = 0.7;
 const MISFIT_OF_CHANCE = 2;
 /** So much of a mixed quiz may be topics that are due: the rest goes on. */
 const SHARE_OF_DUE = 0.4;
+/** Of so many for each question the best is asked: or all who are new would be asked the same few. */
+const DRAWN_OF_EACH = 22;
 
 /** @returns ids of items in the order asked, each once; fewer than wanted where there are no more */
 export function composeQuiz(wanted: QuizWanted): readonly string[] {
@@ -38,12 +40,18 @@ export function composeQuiz(wanted: QuizWanted): readonly string[] {
           : all;
       const ofDue: Choice = { ...choice, most: Math.floor(choice.most * SHARE_OF_DUE) };
       chooseTopics(ofDue, pool, due, wanted);
-      while (!isFull(choice) && chooseBest(choice, pool, misfitOfChance)) {
+      const drawn = drawnFrom(pool, DRAWN_OF_EACH * choice.most);
+      while (!isFull(choice) && chooseBest(choice, drawn, misfitOfChance)) {
         // Each turn has added one.
       }
     }
   }
   return arrange(choice.chosen).map(({ card }) => card.id);
+}
+
+/** Some of them by lot, those that are fresh first. */
+function drawnFrom(pool: readonly Candidate[], count: number): readonly Candidate[] {
+  return [...pool].sort((a, b) => a.stale + a.lot - (b.stale + b.lot)).slice(0, count);
 }
 
 /** An item of each topic, by another than last time where there is one. */
