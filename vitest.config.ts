@@ -13,6 +13,8 @@ export default defineConfig({
     env: { TZ: 'UTC' },
     setupFiles: ['tests/house/silent-console.ts', 'tests/house/all-messages.ts'],
     restoreMocks: true,
+    // Left to itself it keeps a core free, which is half of a small machine.
+    maxWorkers: '100%',
     // A hung test must end; a slow machine must not fail one.
     testTimeout: 30_000,
   },
