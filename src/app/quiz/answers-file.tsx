@@ -7,6 +7,8 @@ import { importWords } from './import-words.ts';
 import type { QuizDevice } from './use-quiz-device.ts';
 import { type ResultFormat, useResultExport } from './use-result-export.ts';
 
+const TABLES = ['csv', 'xapi'] as const;
+
 /** To take the answers elsewhere, to bring them in, and to erase them. */
 export function AnswersFile({ device }: { readonly device: QuizDevice }) {
   const [said, setSaid] = useState('');
@@ -34,24 +36,18 @@ export function AnswersFile({ device }: { readonly device: QuizDevice }) {
         >
           {say('quiz.export')}
         </button>
-        <button
-          type="button"
-          className="button"
-          disabled={isEmpty}
-          aria-disabled={wording !== null}
-          onClick={() => exportAs('csv')}
-        >
-          {say('quiz.export.csv')}
-        </button>
-        <button
-          type="button"
-          className="button"
-          disabled={isEmpty}
-          aria-disabled={wording !== null}
-          onClick={() => exportAs('xapi')}
-        >
-          {say('quiz.export.xapi')}
-        </button>
+        {TABLES.map((format) => (
+          <button
+            key={format}
+            type="button"
+            className="button"
+            disabled={isEmpty}
+            aria-disabled={wording !== null}
+            onClick={() => exportAs(format)}
+          >
+            {say(`quiz.export.${format}`)}
+          </button>
+        ))}
         <FileButton
           label={say('quiz.import')}
           onFile={(file) =>

@@ -37,6 +37,7 @@ export function CalibrationPart({ answers, one = false }: Props) {
 
 function Row({ row }: { readonly row: CalibrationRow }) {
   const { confidence, count, right, share, low, high } = row;
+  const apart = apartWords(row);
   return (
     <li>
       <span>
@@ -47,19 +48,19 @@ function Row({ row }: { readonly row: CalibrationRow }) {
         {share === null
           ? say('quiz.calibration.no-answer')
           : say('quiz.calibration.row', { right, count, percent: percentOf(share) })}
-        {apartWords(row)}
       </span>
       <Scale confidence={confidence} share={share} low={low} high={high} />
+      {apart === null ? null : <span className="quiz-scale-apart">{apart}</span>}
     </li>
   );
 }
 
 /** Where what was said lies outside of what may well be so. */
-function apartWords({ confidence, count, low, high }: CalibrationRow): string {
-  if (count < FEWEST_OF_A_ROW) return '';
+function apartWords({ confidence, count, low, high }: CalibrationRow): string | null {
+  if (count < FEWEST_OF_A_ROW) return null;
   const said = confidence / 100;
-  if (said > high) return `; ${say('quiz.calibration.fewer')}`;
-  return said < low ? `; ${say('quiz.calibration.more')}` : '';
+  if (said > high) return say('quiz.calibration.fewer');
+  return said < low ? say('quiz.calibration.more') : null;
 }
 
 /** Told in words beside it. */

@@ -50,8 +50,8 @@ export const quiz = {
   'quiz.calibration.none':
     'Before each answer you say how sure you are. Here it will show how often that was right.',
   'quiz.calibration.row': '{right} of {count} right, {percent} %',
-  'quiz.calibration.fewer': 'fewer than said',
-  'quiz.calibration.more': 'more than said',
+  'quiz.calibration.fewer': 'Right less often than said.',
+  'quiz.calibration.more': 'Right more often than said.',
   'quiz.calibration.no-answer': 'not said',
   'quiz.calibration.legend':
     'The dashed line is what you said, the thick line what came of it; it may as well have been anywhere on the bar.',

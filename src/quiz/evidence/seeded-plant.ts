@@ -13,6 +13,7 @@ import { faultsFor } from '../../engine/index.ts';
 import { createRandom, nextUniform, type RandomState } from '../../numeric/index.ts';
 import type { ItemRun } from '../item/item.ts';
 import type { QuizPlant } from '../item/maker.ts';
+import { FIRST_TOLERANCES, pickTolerances } from '../item/other-plant.ts';
 import { setupOfRun } from '../item/setup-of-run.ts';
 
 export interface SeededPlant {
@@ -36,9 +37,6 @@ export interface SeededPlant {
   readonly momentsS: Readonly<Record<string, number>>;
 }
 
-/** No particle of an atlas has tolerances from here on. */
-const FIRST_TOLERANCES = 1000;
-const DIFFERENT_TOLERANCES = 1_000_000;
 const MOST_KEPT = 12;
 
 const kept = new WeakMap<QuizPlant, Map<string, SeededPlant>>();
@@ -77,7 +75,7 @@ function startOf(
   const cause = pickCause(plant, of, chance);
   const fault = atlas.causes[cause]?.fault ?? null;
   const severity = fault === null ? 0 : severityOf(plant, fault, chance);
-  const tolerances = FIRST_TOLERANCES + Math.floor(DIFFERENT_TOLERANCES * nextUniform(chance));
+  const tolerances = pickTolerances(chance);
   return plantWith(plant, { seed, fault, severity, tolerances });
 }
 

@@ -2,13 +2,13 @@
 import type { RandomState } from '../../../numeric/index.ts';
 import type { ItemRun } from '../../item/item.ts';
 import type { QuizPlant } from '../../item/maker.ts';
+import { pickTolerances } from '../../item/other-plant.ts';
 import {
   between,
   faultsThere,
   itemRun,
   type Planned,
   pick,
-  pickTolerances,
   recorded,
   standing,
   startRun,

@@ -2,6 +2,7 @@
 import type { Run } from '../../../engine/index.ts';
 import type { RandomState } from '../../../numeric/index.ts';
 import type { QuizPlant } from '../../item/maker.ts';
+import { pickTolerances } from '../../item/other-plant.ts';
 import type { Statement } from '../../item/statement.ts';
 import { deviceTerm } from './device-words.ts';
 import {
@@ -10,7 +11,6 @@ import {
   itemRun,
   type Planned,
   pick,
-  pickTolerances,
   standing,
   startRun,
 } from './seeded-run.ts';

@@ -1,8 +1,9 @@
 /** What the wiper of a servo's feedback track gives at an angle. */
 import type { RandomState } from '../../../numeric/index.ts';
 import type { QuizPlant } from '../../item/maker.ts';
+import { pickTolerances } from '../../item/other-plant.ts';
 import { deviceNamed } from './device-words.ts';
-import { between, itemRun, pick, pickTolerances, recorded, startRun } from './seeded-run.ts';
+import { between, itemRun, pick, recorded, startRun } from './seeded-run.ts';
 import { amount, rounded, type Sum, type Values } from './sum.ts';
 
 const FORMS = ['volts', 'angle'] as const;

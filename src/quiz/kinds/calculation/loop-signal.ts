@@ -3,8 +3,9 @@ import type { PlantFile } from '../../../engine/index.ts';
 import type { RandomState } from '../../../numeric/index.ts';
 import type { QuantityKind } from '../../../quantity/index.ts';
 import type { QuizPlant } from '../../item/maker.ts';
+import { pickTolerances } from '../../item/other-plant.ts';
 import { deviceNamed } from './device-words.ts';
-import { between, itemRun, pick, pickTolerances, startRun } from './seeded-run.ts';
+import { between, itemRun, pick, startRun } from './seeded-run.ts';
 import { amount, rounded, type Sum, type Values } from './sum.ts';
 
 interface Loop {

@@ -1,13 +1,13 @@
 /** How long a purge must last, or how often it changes the air, from the volume and the airflow. */
 import type { RandomState } from '../../../numeric/index.ts';
 import type { QuizPlant } from '../../item/maker.ts';
+import { pickTolerances } from '../../item/other-plant.ts';
 import {
   between,
   faultsThere,
   itemRun,
   type Planned,
   pick,
-  pickTolerances,
   recorded,
   standing,
   startRun,

@@ -11,10 +11,6 @@ import type { ItemRun } from '../../item/item.ts';
 import type { QuizPlant } from '../../item/maker.ts';
 import { setupOfRun } from '../../item/setup-of-run.ts';
 
-/** No particle of an atlas has tolerances from here on. */
-const FIRST_TOLERANCES = 1000;
-const DIFFERENT_TOLERANCES = 1_000_000;
-
 export interface Planned {
   readonly faults: readonly FaultOrder[];
   readonly actions: readonly TimedAction[];
@@ -27,10 +23,6 @@ export function between(chance: RandomState, low: number, high: number): number 
 /** @param of not empty */
 export function pick<T>(chance: RandomState, of: readonly T[]): T {
   return of[Math.floor(nextUniform(chance) * of.length)] as T;
-}
-
-export function pickTolerances(chance: RandomState): number {
-  return FIRST_TOLERANCES + Math.floor(nextUniform(chance) * DIFFERENT_TOLERANCES);
 }
 
 export function standing(fault: string, severity: number): FaultOrder {

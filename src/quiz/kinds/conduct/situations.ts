@@ -1,14 +1,12 @@
 /** Where a scene begins: at rest, in a step, in service, or in a lockout that a fault brought. */
 import { createRun, type FaultOrder, faultsFor, type TimedAction } from '../../../engine/index.ts';
-import { nextUniform, type RandomState } from '../../../numeric/index.ts';
+import type { RandomState } from '../../../numeric/index.ts';
 import type { ItemRun } from '../../item/item.ts';
+import { pickTolerances } from '../../item/other-plant.ts';
 import { setupOfRun } from '../../item/setup-of-run.ts';
 import type { Statement } from '../../item/statement.ts';
 import type { PlantFacts } from './plant-facts.ts';
 
-/** No particle of an atlas has tolerances from here on. */
-const FIRST_TOLERANCES = 1000;
-const DIFFERENT_TOLERANCES = 1_000_000;
 /** Called for and not: the start is taken back before anything moves. */
 const CALLED_OFF_AFTER_S = 1;
 const AT_REST_AFTER_S = 30;
@@ -29,10 +27,6 @@ export interface LockedOut extends Situation {
   readonly stepsS: Readonly<Record<string, number>>;
 }
 
-export function tolerancesBy(chance: RandomState): number {
-  return FIRST_TOLERANCES + Math.floor(DIFFERENT_TOLERANCES * nextUniform(chance));
-}
-
 /** The burner switched off at its switch, nothing moving. */
 export function atRest(
   facts: PlantFacts,
@@ -48,7 +42,7 @@ export function atRest(
   return {
     run: {
       plant: facts.plant.id,
-      tolerances: tolerancesBy(chance),
+      tolerances: pickTolerances(chance),
       faults,
       actions: [calledOff],
       untilS,
@@ -70,7 +64,7 @@ export function inStep(
   return {
     run: {
       plant: facts.plant.id,
-      tolerances: tolerancesBy(chance),
+      tolerances: pickTolerances(chance),
       faults: [],
       actions: [],
       untilS: Math.ceil(fromS + afterS),
@@ -95,7 +89,7 @@ export function lockedOutBy(
   if (severity === undefined) return null;
   const started = {
     plant: id,
-    tolerances: tolerancesBy(chance),
+    tolerances: pickTolerances(chance),
     faults: [{ fault, severity, onset: { kind: 'start' as const } }],
     actions: [],
   };

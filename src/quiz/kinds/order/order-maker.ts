@@ -5,6 +5,7 @@ import { createRandom, nextUniform, type RandomState, shuffled } from '../../../
 import type { Option, OrderItem } from '../../item/item.ts';
 import { itemId } from '../../item/item-id.ts';
 import type { ItemMaker, QuizPlant } from '../../item/maker.ts';
+import { pickTolerances } from '../../item/other-plant.ts';
 import type { Statement } from '../../item/statement.ts';
 import { reasonsFor } from './reasons.ts';
 import { SORTS, type SortOfOrder, windowOf } from './sorts.ts';
@@ -17,15 +18,13 @@ const STOPPING = [
   'fan contactor coil open',
   'upstream valve coil open',
 ] as const;
-const FIRST_TOLERANCES = 1000;
-const DIFFERENT_TOLERANCES = 1_000_000;
 
 export const orderMaker: ItemMaker = {
   kind: 'order',
   make(plant, seed) {
     const chance = createRandom(seed, `order of ${plant.id}`);
     const sort = pick(chance, SORTS);
-    const tolerances = FIRST_TOLERANCES + Math.floor(nextUniform(chance) * DIFFERENT_TOLERANCES);
+    const tolerances = pickTolerances(chance);
     const faults = stoppingOf(plant);
     const fault = sort === 'lockout' && faults.length > 0 ? pick(chance, faults) : null;
     const course = courseOf(plant, tolerances, fault, sort === 'stop');

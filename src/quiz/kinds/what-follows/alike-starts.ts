@@ -23,9 +23,10 @@ import { createRandom, nextUniform } from '../../../numeric/index.ts';
 import { quizTablesOf } from '../../evidence/quiz-tables.ts';
 import type { ItemRun } from '../../item/item.ts';
 import type { QuizPlant } from '../../item/maker.ts';
+import { pickTolerances } from '../../item/other-plant.ts';
 import { setupOfRun } from '../../item/setup-of-run.ts';
 import { type Cut, watchedInputs } from './cut.ts';
-import { anotherSeverity, FIRST_TOLERANCES } from './pick-run.ts';
+import { anotherSeverity } from './pick-run.ts';
 import {
   isSameOutcome,
   type Outcome,
@@ -200,7 +201,7 @@ function recordOwn(
     ...one,
     severity: anotherSeverity(plant, one, nextUniform(chance)),
   }));
-  const tolerances = FIRST_TOLERANCES + Math.floor(1e6 * nextUniform(chance));
+  const tolerances = pickTolerances(chance);
   const setup = setupOfRun(plant.plan, { ...run, tolerances, faults });
   const isOver = (passed: readonly PassedStep[]) =>
     passed.filter((one) => one.step === step).length > before;

@@ -3,11 +3,9 @@ import { type FaultOrder, faultsFor } from '../../../engine/index.ts';
 import { nextUniform, type RandomState } from '../../../numeric/index.ts';
 import type { ItemRun } from '../../item/item.ts';
 import type { QuizPlant } from '../../item/maker.ts';
+import { pickTolerances } from '../../item/other-plant.ts';
 import { stoppingFaults } from '../next-check/stopping-faults.ts';
 
-/** No particle of an atlas has tolerances from here on. */
-export const FIRST_TOLERANCES = 1000;
-const DIFFERENT_TOLERANCES = 1_000_000;
 /** Shares of the seeds with nothing wrong, and with a fault that comes later. */
 const SOUND = 0.08;
 const LATER = 0.27;
@@ -19,7 +17,7 @@ const MORE_OR_LESS = 0.25;
 export function pickRun(plant: QuizPlant, chance: RandomState): Omit<ItemRun, 'untilS'> {
   const { id, plan } = plant;
   const kind = nextUniform(chance);
-  const tolerances = FIRST_TOLERANCES + Math.floor(DIFFERENT_TOLERANCES * nextUniform(chance));
+  const tolerances = pickTolerances(chance);
   const fault = pickFault(plant, chance);
   const severity = within(fault.severity, nextUniform(chance));
   const lastS = plan.serviceS + INTO_SERVICE_S;
