@@ -33,6 +33,12 @@ export { keyPlacesBalanced } from './lint/key-places.ts';
 export { type LintOptions, lintItem } from './lint/lint-item.ts';
 export { type LintVocabulary, lintWords } from './lint/lint-words.ts';
 export { makeItem, quizPlantOf } from './make-item.ts';
+export {
+  type AskedHere,
+  NOT_ASKED,
+  type NotAsked,
+  whatFollowsHere,
+} from './moment/what-follows-here.ts';
 export * from './taking/index.ts';
 export { WRITTEN_TROUBLES, type WrittenTrouble } from './written/prove-written.ts';
 export * from './written/written-cards.ts';

@@ -61,6 +61,11 @@ export function recordStart(
     if (isEnough(passedOf(run.events()))) break;
   }
   run.advanceTo(run.timeS() + AFTER_S);
+  return { record: recordOf(run, channels), run };
+}
+
+/** What a run that was kept whole has come to. */
+export function recordOf(run: Run, channels: readonly string[]): StartRecord {
   const count = run.frameCount();
   const placeOf = (id: string) => run.channels.findIndex((one) => one.id === id);
   const inputs = placeOf('logic.inputs');
@@ -74,14 +79,13 @@ export function recordStart(
       (traces[i] as Float64Array)[k] = frame[place] ?? Number.NaN;
     });
   }
-  const record = {
+  return {
     passed: passedOf(run.events()),
     frameS: run.frameS,
     words,
     sent: sentIn(run.events(), words[0] ?? 0),
     traces: Object.fromEntries(channels.map((id, i) => [id, traces[i] as Float64Array])),
   };
-  return { record, run };
 }
 
 function passedOf(events: ReturnType<Run['events']>): PassedStep[] {

@@ -59,7 +59,7 @@ export function isMade(word: number, input: InputName): boolean {
 
 /** The start so far: where it is, for how long, and how long the machine lets it be there. */
 export function cutTells(
-  { sound }: QuizPlant,
+  { sound }: Pick<QuizPlant, 'sound'>,
   { passed, sinceS, phase, heading }: Cut,
 ): Statement[] {
   const { plant, profile } = sound;
@@ -89,7 +89,7 @@ export function cutTells(
   return [here, ...timing, ...moving];
 }
 
-export function rightOption({ sound }: QuizPlant, cut: Cut, word: number): Option {
+export function rightOption({ sound }: Pick<QuizPlant, 'sound'>, cut: Cut, word: number): Option {
   const { passed, phase, right, standing, changes, sinceS } = cut;
   const after: Term = { is: 'amount', value: passed.toS - passed.fromS - sinceS, of: 'time' };
   const waits = describePhase(phase, sound.plant.variant).waitsFor;
