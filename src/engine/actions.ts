@@ -29,6 +29,26 @@ export const ACTION_TABLES = {
     severity: number('1', -1e9, 1e9, "in the fault's own unit"),
   },
   'clear-fault': { fault: name('a fault that stands') },
+  'ramp-fault': {
+    fault: name('a fault of the catalogue'),
+    severity: number('1', -1e9, 1e9, "where it ends, in the fault's own unit; 0: it is gone"),
+    overS: number('s', 0, 3600, 'time it takes from where it stands to there'),
+  },
+  'intermittent-fault': {
+    fault: name('a fault of the catalogue'),
+    severity: number('1', -1e9, 1e9, "while it stands, in the fault's own unit"),
+    periodS: number('s', 0.1, 3600, 'mean time from one coming to the next'),
+    duty: number('1', 0, 1, 'share of the time that it stands'),
+  },
+  'set-weather': {
+    temperatureC: number('°C', -40, 50, 'air in the boiler house and outdoors'),
+    weatherPa: number('Pa', -6000, 5000, 'barometer over that of the standard atmosphere'),
+    relativeHumidity: number('1', 0, 1, 'humidity of the air over that of saturated air'),
+  },
+  'set-gas-supply': {
+    share: number('1', 0, 1.5, 'pressure in the gas main as a share of its usual; 0: no gas'),
+  },
+  'set-mains': { share: number('1', 0, 1.2, 'mains volts as a share of their usual') },
   lock: {
     point: name('`isolator`, or a manual cock of the gas train'),
     on: flag('a padlock holds the isolator off, a cock where it stands'),
@@ -62,6 +82,21 @@ export type ActionType = keyof typeof ACTION_TABLES;
 export type Action = {
   [K in ActionType]: { readonly type: K } & Readonly<Values<(typeof ACTION_TABLES)[K]>>;
 }[ActionType];
+
+/** By which faults come, change and go by name, whatever hands do. */
+export const FAULT_ACTS: readonly ActionType[] = [
+  'insert-fault',
+  'clear-fault',
+  'ramp-fault',
+  'intermittent-fault',
+];
+/** What nobody at the plant can do: an instructor does it to the plant. */
+export const INSTRUCTOR_ACTS: readonly ActionType[] = [
+  ...FAULT_ACTS,
+  'set-weather',
+  'set-gas-supply',
+  'set-mains',
+];
 
 /** `t` in seconds from the start of the run; taken at the first step that is not before it. */
 export type TimedAction = { readonly t: number } & Action;

@@ -20,7 +20,14 @@ export {
   type MeterReading,
   type WiringDescription,
 } from '../field/index.ts';
-export { ACTION_TABLES, type Action, type ActionType, type TimedAction } from './actions.ts';
+export {
+  ACTION_TABLES,
+  type Action,
+  type ActionType,
+  FAULT_ACTS,
+  INSTRUCTOR_ACTS,
+  type TimedAction,
+} from './actions.ts';
 export type { Bench } from './bench.ts';
 export type { ChannelInfo } from './channels.ts';
 export type { RunEvent } from './events.ts';

@@ -1,4 +1,4 @@
-/** What acts on parts do to the faults that stand and to those still to come. */
+/** What acts on parts do to the faults that stand, to those still to come, and to those set going. */
 import {
   type FaultSubject,
   findFault,
@@ -8,6 +8,7 @@ import {
   settingsOf,
   writeSetting,
 } from '../faults/index.ts';
+import { forgetDrivenIf } from './driven-faults.ts';
 import { copyData } from './live-parameters.ts';
 import type { RunState } from './run-state.ts';
 import { applyStanding, rewriteLive, type StandingFaults } from './standing-faults.ts';
@@ -15,8 +16,10 @@ import { applyStanding, rewriteLive, type StandingFaults } from './standing-faul
 type Wanted = (remedy: Remedy) => boolean;
 
 /** A hand on a thing undoes whatever an earlier hand left there. True when something was undone. */
-export function undo({ faults }: RunState, act: HandAct): boolean {
-  return takeAway(faults, ({ way }) => way === act);
+export function undo(run: RunState, act: HandAct): boolean {
+  const wanted: Wanted = ({ way }) => way === act;
+  forgetDrivenIf(run, (fault) => hasRemedy(fault, wanted));
+  return takeAway(run.faults, wanted);
 }
 
 /** A part is put right: what stood there goes, and does not come back. */
@@ -62,6 +65,7 @@ export function takeOffLeftJumper(run: RunState, isThere: (from: string, to: str
   run.setup.faults.forEach(({ fault }, place) => {
     if (left.some((one) => one.fault === fault)) run.mended[place] = true;
   });
+  forgetDrivenIf(run, (fault) => left.some((one) => one.fault === fault));
   keepOnly(faults, (fault) => !left.some((one) => one.fault === fault));
   return true;
 }
@@ -78,6 +82,7 @@ function forgetOrders(run: RunState, wanted: Wanted): void {
   run.setup.faults.forEach(({ fault }, place) => {
     if (hasRemedy(fault, wanted)) run.mended[place] = true;
   });
+  forgetDrivenIf(run, (fault) => hasRemedy(fault, wanted));
 }
 
 function takeAway(faults: StandingFaults, wanted: Wanted): boolean {

@@ -2,10 +2,12 @@
 import { type FaultSubject, fuseOf } from '../faults/index.ts';
 import { holdServo, isAcrossContact, renewFuse, wireAt } from '../field/index.ts';
 import type { Action } from './actions.ts';
+import { forgetDriven, startRamp, startSpells } from './driven-faults.ts';
 import { ISOLATOR, JUMPER_OHM } from './hands.ts';
 import { opensGas, repairPart, takeOffLeftJumper, turnDial, undo } from './mend.ts';
 import type { RunState } from './run-state.ts';
 import { insertFault, removeFault, rewriteLive } from './standing-faults.ts';
+import { surround } from './surroundings.ts';
 
 type ActionOf<T extends Action['type']> = Extract<Action, { type: T }>;
 
@@ -53,10 +55,21 @@ export function operate(run: RunState, action: Action, t: number): boolean {
       if (!undo(run, 'turn-cock')) rewriteLive(faults);
       return true;
     case 'insert-fault':
+      forgetDriven(run, action.fault);
       insertFault(faults, action.fault, action.severity);
       return true;
     case 'clear-fault':
+      forgetDriven(run, action.fault);
       return removeFault(faults, action.fault);
+    case 'ramp-fault':
+      return startRamp(run, action, t);
+    case 'intermittent-fault':
+      return startSpells(run, action, t);
+    case 'set-weather':
+    case 'set-gas-supply':
+    case 'set-mains':
+      surround(run, action);
+      return true;
     case 'lock':
       lock(run, action);
       return false;

@@ -10,6 +10,7 @@ import { createField, createReadings, type Field, type FieldReadings } from '../
 import { addText, createHash, type HashState, type RandomState } from '../numeric/index.ts';
 import type { TimedAction } from './actions.ts';
 import { type ChannelInfo, channelsOf, type LogicWords, movingPlaces } from './channels.ts';
+import type { DrivenFault } from './driven-fault.ts';
 import type { RunEvent } from './events.ts';
 import { createFrameStore, type FrameStore } from './frame-store.ts';
 import { createHands, type Hands } from './hands.ts';
@@ -28,7 +29,8 @@ import {
 export type Due =
   | { readonly kind: 'action'; readonly action: TimedAction }
   | { readonly kind: 'load'; readonly load: number }
-  | { readonly kind: 'fault'; readonly order: FaultOrder; readonly place: number };
+  | { readonly kind: 'fault'; readonly order: FaultOrder; readonly place: number }
+  | { readonly kind: 'driven'; readonly driven: DrivenFault };
 
 export const FRAME_MS = 100;
 
@@ -49,6 +51,8 @@ export interface RunState {
   readonly chances: readonly RandomState[];
   /** Ordered faults, by their place, that a repair has ended for good. */
   readonly mended: boolean[];
+  /** Set going by an act, and not at its end yet. */
+  readonly driven: DrivenFault[];
   readonly hands: Hands;
   /** Actions already done. */
   readonly taken: TimedAction[];
@@ -99,6 +103,7 @@ export function createRunState(
     due: createSchedule<Due>(),
     chances: setup.faults.map((order, place) => intermittentChance(setup.seed, order, place)),
     mended: setup.faults.map(() => false),
+    driven: [],
     hands: createHands(),
     taken: [],
     events: [],

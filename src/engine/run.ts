@@ -39,6 +39,12 @@ export interface Run {
   advanceTo(timeS: number): void;
   /** Does it now, that is before the next step; returns it as the log keeps it. */
   act(action: Action): TimedAction;
+  /**
+   * Puts an act of a log at its own time, behind what is there for the same instant.
+   *
+   * @returns false where its time has passed, so that the run would have to be built anew
+   */
+  put(action: TimedAction): boolean;
   /** All actions with their times: those taken, then those still to come. */
   log(): readonly TimedAction[];
   events(): readonly RunEvent[];
@@ -112,6 +118,11 @@ export function createRun(setup: RunSetup, options: RunOptions = {}): Run {
       const timed: TimedAction = { t: timeS(), ...action };
       putAction(run, timed);
       return timed;
+    },
+    put(action) {
+      if (Math.round(action.t * 1000) < run.steps * stepMs) return false;
+      putAction(run, action);
+      return true;
     },
     log: () => [
       ...run.taken,

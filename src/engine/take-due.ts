@@ -2,6 +2,8 @@
 import type { StepName } from '../../machines/burner/index.ts';
 import { prepareField } from '../field/index.ts';
 import type { TimedAction } from './actions.ts';
+import type { DrivenFault } from './driven-fault.ts';
+import { takeDriven } from './driven-faults.ts';
 import { operate } from './operate.ts';
 import { preparePlant } from './plant-state.ts';
 import { type Due, note, type RunState } from './run-state.ts';
@@ -66,7 +68,28 @@ function takeOne(run: RunState, item: Due, nowMs: number): boolean {
       if (run.mended[item.place]) return false;
       takeFault(run, item, nowMs);
       return true;
+    case 'driven':
+      return takeDrivenNoted(run, item.driven, nowMs);
   }
+}
+
+/** Told when it comes, goes, or has come to its end; the steps of a ramp between are not. */
+function takeDrivenNoted(run: RunState, driven: DrivenFault, nowMs: number): boolean {
+  const { fault } = driven;
+  const before = standingOf(run, fault);
+  const changed = takeDriven(run, driven, nowMs);
+  if (!changed) return false;
+  const after = standingOf(run, fault);
+  const ended = !run.driven.includes(driven);
+  if (after === undefined || before === undefined || ended) {
+    const severity = after ?? before ?? 0;
+    note(run, { t: nowMs / 1000, type: 'fault', fault, severity, on: after !== undefined });
+  }
+  return true;
+}
+
+function standingOf(run: RunState, fault: string): number | undefined {
+  return run.faults.standing.find((one) => one.fault === fault)?.severity;
 }
 
 function takeAction(run: RunState, action: TimedAction, t: number): boolean {

@@ -83,6 +83,14 @@ function checkFields(
       const places = { fault: pathOf(i, 'fault'), severity: pathOf(i, 'severity') };
       return checkFault(action.fault, action.severity, source, places, plant, faults);
     }
+    case 'ramp-fault':
+    case 'intermittent-fault': {
+      const places = { fault: pathOf(i, 'fault'), severity: pathOf(i, 'severity') };
+      // Down to nothing is a way to end a fault.
+      const severity =
+        action.type === 'ramp-fault' && action.severity === 0 ? null : action.severity;
+      return checkFault(action.fault, severity, source, places, plant, faults);
+    }
     case 'clear-fault': {
       const places = { fault: pathOf(i, 'fault'), severity: null };
       return checkFault(action.fault, null, source, places, plant, faults);

@@ -77,7 +77,8 @@ export function prepareGasTrain(train: GasTrain): void {
   const mainPa = REFERENCE_PRESSURE_PA + Math.max(pressureGaugePa, ratedDropPa);
   const service = ratedFlowKgS / nozzleFlow(nozzle, 1, mainPa, mainPa - ratedDropPa);
   train.stem[train.edgeCount - 1] = 1;
-  setConductance(train, train.edgeCount - 1, service);
+  // A main without pressure is shut off by who supplies it; nothing goes back into it.
+  setConductance(train, train.edgeCount - 1, pressureGaugePa > 0 ? service : 0);
   openJoints(train, leakOf);
   putAirIn(train);
   lineariseAll(train);
