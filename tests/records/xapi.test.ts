@@ -96,7 +96,7 @@ describe('answers as statements of the Experience API', () => {
       score: { scaled: 0.5, raw: 2, min: 0, max: 4 },
     });
     expect(WITH_WORDS[0]?.context.registration).toBe(closed?.context.registration);
-    expect(WITH_WORDS[0]?.context.contextActivities?.parent[0]?.id).toBe(closed?.object.id);
+    expect(WITH_WORDS[0]?.context.contextActivities?.parent?.[0]?.id).toBe(closed?.object.id);
   });
 
   it('have the same ids again for the same answers, and others for others', () => {
@@ -130,7 +130,7 @@ describe('answers as statements of the Experience API', () => {
       expect(new Set(names).size).toBe(names.length);
       for (const [i, { item }] of ANSWERS.entries()) expect(names[i]).toContain(`(${item})`);
       expect(names.at(-1)).toBe('Flamewright quiz: Short');
-      expect(statements[0]?.context.contextActivities?.parent[0]).toEqual(
+      expect(statements[0]?.context.contextActivities?.parent?.[0]).toEqual(
         statements.at(-1)?.object,
       );
     }

@@ -22,6 +22,7 @@ export { composeQuiz } from './compose-quiz.ts';
 export { guessChance, rightChanceOf } from './guessing.ts';
 export { msOfISO } from './instant.ts';
 export { difficultyOf, FEWEST_LEARNERS, type LearnerAnswer } from './item-difficulty.ts';
+export { type KeptAnswer, learnerAnswers, movedByLearners } from './learner-answers.ts';
 export { type Moved, type MovedDifficulty, movedBy, withMoved } from './moved.ts';
 export { QUIZ_SIZES, type QuizWanted } from './quiz-wanted.ts';
 export { resultOfAnswer } from './result-of-answer.ts';

@@ -1,23 +1,21 @@
 /** Answers as statements of the Experience API: who did what, with what result. */
-import { type GivenAnswer, msOfISO } from '../../quiz/taking/index.ts';
+import type { GivenAnswer } from '../../quiz/taking/index.ts';
 import type { RecordFile } from '../file.ts';
 import type { ItemsInWords } from '../item-in-words.ts';
 import { idOfName } from '../name-id.ts';
 import { activityOf, responseText } from './interaction.ts';
+import { durationOf, headOfStatement, PLATFORM, verb } from './parts.ts';
 import {
   extension,
   iriPath,
   LANGUAGE,
-  STATEMENT_VERSION,
   type XapiActivity,
   type XapiSettings,
   type XapiStatement,
   type XapiWords,
 } from './statement.ts';
 
-const VERBS = 'http://adlnet.gov/expapi/verbs';
 const ASSESSMENT = 'http://adlnet.gov/expapi/activities/assessment';
-const PLATFORM = 'Flamewright';
 
 /**
  * One `answered` for each answer, then one for each quiz: `completed` where it was taken to its end,
@@ -65,7 +63,7 @@ function answered(
   const { item, atISO, response, right, confidence, quizStartedISO } = answer;
   const score = right ? 1 : 0;
   return {
-    ...common(settings, ['answered', item, quizStartedISO, atISO]),
+    ...headOfStatement(settings, ['answered', item, quizStartedISO, atISO]),
     verb: verb('answered'),
     object: activityOf(answer, items.get(item), settings.homepage, words),
     result: {
@@ -100,7 +98,7 @@ function quizStatement(
   const name = isFinished ? 'completed' : 'scored';
   return {
     // With the count: of a quiz that goes on, a later one says more.
-    ...common(settings, [name, quizStartedISO, last.atISO, String(max)]),
+    ...headOfStatement(settings, [name, quizStartedISO, last.atISO, String(max)]),
     verb: verb(name),
     object: quizActivity(last, settings, words),
     result: {
@@ -110,26 +108,6 @@ function quizStatement(
     },
     context: contextOf(last, settings),
     timestamp: last.atISO,
-  };
-}
-
-/** From the first question shown to the last answer, pauses included; none where a clock was put back. */
-function durationOf(fromISO: string, toISO: string): { readonly duration?: string } {
-  const seconds = Math.round((msOfISO(toISO) - msOfISO(fromISO)) / 1000);
-  return seconds >= 0 ? { duration: `PT${seconds}S` } : {};
-}
-
-function common({ actor, homepage, version }: XapiSettings, parts: readonly string[]) {
-  const { homePage, name, nickname } = actor;
-  const path = iriPath([homePage, name, ...parts]);
-  return {
-    id: idOfName(`${homepage}/statements/${path}`),
-    actor: {
-      objectType: 'Agent' as const,
-      ...(nickname === undefined ? {} : { name: nickname }),
-      account: { homePage, name },
-    },
-    version: STATEMENT_VERSION[version],
   };
 }
 
@@ -156,8 +134,4 @@ function quizActivity(
       description: { [LANGUAGE]: about },
     },
   };
-}
-
-function verb(name: string): XapiStatement['verb'] {
-  return { id: `${VERBS}/${name}`, display: { [LANGUAGE]: name } };
 }

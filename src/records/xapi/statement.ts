@@ -27,7 +27,8 @@ export interface XapiResult {
   readonly response?: string;
   /** ISO 8601. */
   readonly duration?: string;
-  readonly score: {
+  /** Left out where nothing was made of it. */
+  readonly score?: {
     readonly scaled: number;
     readonly raw: number;
     readonly min: number;
@@ -49,7 +50,10 @@ export interface XapiStatement {
     readonly registration: string;
     readonly platform: string;
     readonly language: string;
-    readonly contextActivities?: { readonly parent: readonly XapiActivity[] };
+    readonly contextActivities?: {
+      readonly parent?: readonly XapiActivity[];
+      readonly grouping?: readonly XapiActivity[];
+    };
     readonly extensions?: Readonly<Record<string, unknown>>;
   };
   readonly timestamp: string;
