@@ -9,28 +9,37 @@ export interface PageServerOptions {
   readonly root: string;
 }
 
-/**
- * Serves the built page.
- *
- * An address without a file extension is a place in the page, so the page answers it;
- * an address with one is a file, and a file that is not there is not found.
- */
-export async function createPageServer(options: PageServerOptions): Promise<FastifyInstance> {
-  if (!existsSync(join(options.root, 'index.html'))) {
-    throw new Error(`No built page in ${options.root}: run "npm run build" first.`);
-  }
-  const server = fastify({ bodyLimit: 1024, forceCloseConnections: true });
+const BODY_BYTES = 1024;
 
+/** Serves the built page and nothing else. */
+export async function createPageServer(options: PageServerOptions): Promise<FastifyInstance> {
+  const server = fastify({ bodyLimit: BODY_BYTES, forceCloseConnections: true });
   server.addHook('onRequest', async (_request, reply) => {
     reply.headers(SECURITY_HEADERS);
   });
   server.get('/healthz', async (_request, reply) =>
     reply.header('cache-control', 'no-store').send({ status: 'ok' }),
   );
+  await registerPage(server, options.root);
+  return server;
+}
+
+/**
+ * The built page on a server.
+ *
+ * An address without a file extension is a place in the page, so the page answers it;
+ * an address with one is a file, and a file that is not there is not found.
+ *
+ * @throws where no page is built
+ */
+export async function registerPage(server: FastifyInstance, root: string): Promise<void> {
+  if (!existsSync(join(root, 'index.html'))) {
+    throw new Error(`No built page in ${root}: run "npm run build" first.`);
+  }
   // Browsers ask for this by themselves; the page names its icon in its own text.
   server.get('/favicon.ico', async (_request, reply) => reply.code(204).send());
   await server.register(fastifyStatic, {
-    root: options.root,
+    root,
     dotfiles: 'ignore',
     preCompressed: true,
     cacheControl: false,
@@ -42,8 +51,12 @@ export async function createPageServer(options: PageServerOptions): Promise<Fast
   server.setNotFoundHandler(async (request, reply) => {
     const path = request.url.split('?', 1)[0] ?? '/';
     const isPlaceInPage = request.method === 'GET' && !/\.[^/]*$/.test(path);
-    if (isPlaceInPage) return reply.sendFile('index.html');
+    if (isPlaceInPage && !isForPrograms(path)) return reply.sendFile('index.html');
     return reply.code(404).type('text/plain; charset=utf-8').send('Not found.\n');
   });
-  return server;
+}
+
+/** Whoever asks there reads no page. */
+function isForPrograms(path: string): boolean {
+  return path.startsWith('/api/');
 }

@@ -1,7 +1,5 @@
-import type { FastifyInstance } from 'fastify';
-
 /** Closes the server on the first request to stop and leaves at once on the second. */
-export function stopOnSignal(server: FastifyInstance): void {
+export function stopOnSignal(server: { close(): Promise<unknown> }): void {
   let stopping = false;
   const stop = () => {
     if (stopping) process.exit(1);

@@ -1,8 +1,13 @@
+import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { normalizePath, type Plugin, runnerImport } from 'vite';
 
 const NAME = 'virtual:library';
 const RESOLVED = `\0${NAME}`;
+/** The same files as they are written, for whoever writes one of their own after them. */
+const TEXT_NAME = 'virtual:library-text';
+const TEXT_RESOLVED = `\0${TEXT_NAME}`;
+const TEXT_FOLDERS = ['starts', 'jobs', 'lessons', 'drills', 'quiz'];
 
 /**
  * Gives the page the shipped plants, profiles, scenarios, jobs, drills and lessons as plain data.
@@ -17,9 +22,13 @@ export function libraryPlugin(root: string): Plugin {
   return {
     name: 'flamewright-library',
     resolveId(id) {
+      if (id === TEXT_NAME) return TEXT_RESOLVED;
       return id === NAME ? RESOLVED : undefined;
     },
     async load(id) {
+      if (id === TEXT_RESOLVED) {
+        return `export default JSON.parse(${JSON.stringify(JSON.stringify(textsIn(scenarios)))});`;
+      }
       if (id !== RESOLVED) return undefined;
       const { module } = await runnerImport<typeof import('../library.ts')>(
         join(root, 'src/cli/library.ts'),
@@ -39,4 +48,17 @@ export function libraryPlugin(root: string): Plugin {
       });
     },
   };
+}
+
+/** By `folder/name.yaml`. */
+function textsIn(scenarios: string): Readonly<Record<string, string>> {
+  const paths = TEXT_FOLDERS.flatMap((folder) =>
+    readdirSync(join(scenarios, folder))
+      .filter((name) => name.endsWith('.yaml'))
+      .sort()
+      .map((name) => `${folder}/${name}`),
+  );
+  return Object.fromEntries(
+    paths.map((path) => [path, readFileSync(join(scenarios, path), 'utf8')]),
+  );
 }

@@ -11,8 +11,8 @@ export interface Stage {
   /** The runner's own report; without one the stage counts as a single test. */
   readonly report?: string;
   readonly needsBrowser?: boolean;
-  /** Shells of other JavaScript engines; a missing one is for its tests to judge. */
-  readonly usesShells?: boolean;
+  /** Shells of other JavaScript engines, and servers; a missing one is for its tests to judge. */
+  readonly usesPrograms?: boolean;
   readonly count: (exitedWell: boolean) => Counts;
 }
 
@@ -68,7 +68,7 @@ export const STAGES: readonly Stage[] = [
       `--outputFile.json=${VITEST_REPORT}`,
     ],
     report: VITEST_REPORT,
-    usesShells: true,
+    usesPrograms: true,
     count: (exitedWell) => countVitest(readReport(VITEST_REPORT), exitedWell),
   },
   {

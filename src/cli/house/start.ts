@@ -1,39 +1,53 @@
+import { join } from 'node:path';
 import {
-  createPageServer,
   lanAddresses,
-  listenOnFreePort,
-  parsePort,
+  type RunningServer,
+  readSettings,
+  type ServerSettings,
+  startServer,
   stopOnSignal,
 } from '../../server/index.ts';
+import { loadLibrary } from '../library.ts';
 import { buildPageIfStale } from './page-build.ts';
-import { DIST } from './paths.ts';
+import { DIST, ROOT } from './paths.ts';
 import { sayFailure } from './say-failure.ts';
-
-const DEFAULT_PORT = 4173;
 
 function say(line: string): void {
   process.stdout.write(`${line}\n`);
 }
 
 async function start(): Promise<void> {
-  const asked = parsePort(process.env.PORT, DEFAULT_PORT);
-  if (asked === undefined) {
-    process.stderr.write(`PORT is "${process.env.PORT}": expected a whole number, 0 to 65535.\n`);
+  const read = readSettings(process.env, join(ROOT, 'data'));
+  if (!read.ok) {
+    process.stderr.write(`${read.problem}\n`);
     process.exitCode = 2;
     return;
   }
+  const { settings } = read;
   say('Flamewright: making the page ready …');
   await buildPageIfStale();
 
-  const server = await createPageServer({ root: DIST });
-  stopOnSignal(server);
-  const port = await listenOnFreePort(server, { port: asked, host: process.env.HOST });
-  if (asked !== 0 && port !== asked) say(`Port ${asked} is taken; using ${port}.`);
+  const server = await startServer({ root: DIST, settings, library: () => loadLibrary(ROOT) });
+  stopOnSignal({ close: server.stop });
+  sayWhere(server, settings);
+}
+
+function sayWhere({ port, instructorKey }: RunningServer, settings: ServerSettings): void {
+  const { host } = settings;
+  if (settings.port !== 0 && port !== settings.port) {
+    say(`Port ${settings.port} is taken; using ${port}.`);
+  }
   say('');
-  const host = process.env.HOST;
   say(`  Here:             http://${host ?? 'localhost'}:${port}`);
   if (host === undefined) {
     for (const address of lanAddresses()) say(`  On this network:  http://${address}:${port}`);
+  }
+  say('');
+  if (instructorKey === null) {
+    say('Classes are opened with the key that INSTRUCTOR_KEY holds.');
+  } else {
+    say('Classes are opened on this machine without a key; on any other with this one:');
+    say(`  ${instructorKey}`);
   }
   say('');
   say('A simulator with training values: not for commissioning or operating equipment.');

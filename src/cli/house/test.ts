@@ -3,6 +3,7 @@ import { mkdirSync, rmSync } from 'node:fs';
 import { findOrInstallChromium } from './chromium.ts';
 import { add, type Counts, closingLine, countExit } from './counts.ts';
 import { REPORTS, ROOT } from './paths.ts';
+import { findOrInstallServices } from './services.ts';
 import { findOrInstallShells } from './shells.ts';
 import { STAGES, type Stage } from './stages.ts';
 
@@ -15,7 +16,10 @@ function say(line: string): void {
 
 function runStage(stage: Stage): Counts {
   if (stage.needsBrowser && findOrInstallChromium(say) === undefined) return countExit(false);
-  if (stage.usesShells) findOrInstallShells(say);
+  if (stage.usesPrograms) {
+    findOrInstallShells(say);
+    findOrInstallServices(say);
+  }
   if (stage.report !== undefined) rmSync(stage.report, { force: true });
   const outcome = spawnSync(process.execPath, stage.args, {
     cwd: ROOT,

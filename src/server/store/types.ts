@@ -18,6 +18,9 @@ export interface Database {
     statements: readonly Statement[],
     urgency?: 'now' | 'bulk',
   ): Promise<readonly (readonly Row[])[]>;
+  /** Begins to open it, and resolves when it is open; whoever asks something opens it as well. */
+  warm(): Promise<void>;
+  /** Waits for what is under way. Nothing can be asked afterwards. */
   close(): Promise<void>;
 }
 
@@ -26,6 +29,8 @@ export const STORE_TROUBLES = [
   'folder taken',
   'no room on the disk',
   'database not reached',
+  /** A newer program has used it. */
+  'database of a newer version',
   'database refused',
 ] as const;
 export type StoreTrouble = (typeof STORE_TROUBLES)[number];
@@ -117,6 +122,15 @@ export interface ClassStore {
   /** The newest attempt, or one of them. */
   work(id: string, seat: number, attempt?: number): Promise<WorkRecord | null>;
   works(id: string): Promise<readonly { readonly seat: number; readonly work: WorkRecord }[]>;
+  /** The newest attempt of each seat, without what was done in it. */
+  attempts(id: string): Promise<
+    readonly {
+      readonly seat: number;
+      readonly attempt: number;
+      readonly rev: number;
+      readonly startedMs: number;
+    }[]
+  >;
 
   /** The first answer stands. */
   answerPoll(id: string, answer: PollAnswer): Promise<void>;

@@ -1,0 +1,11 @@
+export type { ClassJudge, SeatTask, SeatVerdict } from './class-judge.ts';
+export { findClass } from './class-registry.ts';
+export { createLive, type LiveOptions, type LiveServer } from './create-live.ts';
+export { dismissClass } from './dismiss-class.ts';
+export { judgeAll, unjudged } from './judge-seat.ts';
+export { createClassJudge } from './judge-works.ts';
+export type { AddressLimits } from './limits.ts';
+export type { Live } from './live.ts';
+export type { Log } from './log.ts';
+export { openClass } from './open-class.ts';
+export { isSecretOf, newSecret } from './secrets.ts';

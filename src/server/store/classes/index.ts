@@ -1,0 +1,1 @@
+export { createClassStore } from './class-store.ts';

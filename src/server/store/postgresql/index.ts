@@ -1,0 +1,1 @@
+export { createPostgresqlDatabase, type PostgresqlOptions } from './postgresql-database.ts';
