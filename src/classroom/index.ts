@@ -1,1 +1,2 @@
+export type * from './client/index.ts';
 export * from './protocol/index.ts';

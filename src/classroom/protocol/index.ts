@@ -1,5 +1,5 @@
 export * from './bounds.ts';
-export { classEventSchema, type Spoken, spokenSchema } from './entry-schema.ts';
+export { classEntrySchema, classEventSchema, type Spoken, spokenSchema } from './entry-schema.ts';
 export * from './http.ts';
 export * from './messages.ts';
 export * from './seat-schema.ts';
