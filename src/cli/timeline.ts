@@ -121,6 +121,25 @@ function actionText(action: TimedAction): string {
       });
     case 'clear-fault':
       return message('action.clear-fault', { fault: action.fault });
+    case 'ramp-fault': {
+      const { fault, overS } = action;
+      const severity = severityText(fault, action.severity);
+      return message('action.ramp-fault', { fault, severity, overS });
+    }
+    case 'intermittent-fault': {
+      const { fault, periodS } = action;
+      const severity = severityText(fault, action.severity);
+      const duty = percent(action.duty);
+      return message('action.intermittent-fault', { fault, severity, periodS, duty });
+    }
+    case 'set-weather': {
+      const { temperatureC, weatherPa } = action;
+      const humidity = percent(action.relativeHumidity);
+      return message('action.set-weather', { temperatureC, weatherPa, humidity });
+    }
+    case 'set-gas-supply':
+    case 'set-mains':
+      return message(`action.${action.type}`, { share: percent(action.share) });
     case 'lock':
       return message('action.lock', { point: action.point, on: onOff(action.on) });
     case 'repair':

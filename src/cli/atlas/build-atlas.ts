@@ -8,7 +8,7 @@ import {
 } from '../../diagnosis/index.ts';
 import { createRun, type RunSetup } from '../../engine/index.ts';
 import { type Fault, faultsOf } from '../../faults/index.ts';
-import type { Pool } from '../pool.ts';
+import type { Pool } from '../../server/threads/index.ts';
 import { fingerprintOf, type Keep, pack } from './keep.ts';
 import type { AtlasTask, TakenSample } from './worker.ts';
 

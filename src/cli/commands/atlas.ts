@@ -1,9 +1,11 @@
 import { mkdirSync } from 'node:fs';
 import { availableParallelism } from 'node:os';
 import { join } from 'node:path';
+import { Worker } from 'node:worker_threads';
 import type { Atlas } from '../../diagnosis/index.ts';
 import { message, sayMessage } from '../../i18n/index.ts';
 import { nearest, phrase } from '../../scenario/index.ts';
+import { createPool } from '../../server/threads/index.ts';
 import { type CommandSpec, inQuotes, perhaps } from '../arguments.ts';
 import { buildAtlas } from '../atlas/build-atlas.ts';
 import { atlasFile, atlasFolder, readAtlas, writeAtlas } from '../atlas/files.ts';
@@ -11,7 +13,6 @@ import { openKeep } from '../atlas/keep.ts';
 import type { AtlasData, AtlasTask, TakenSample } from '../atlas/worker.ts';
 import { begin } from '../begin.ts';
 import { type Outcome, refuse, succeed } from '../outcome.ts';
-import { createPool } from '../pool.ts';
 import { soundSetup } from '../sound-setup.ts';
 
 const SPEC: CommandSpec = {
@@ -57,7 +58,10 @@ export async function atlas(
   const { bundledFile } = await import('../bench/bundle.ts');
   const worker = await bundledFile('src/cli/atlas/worker.ts', 'atlas-worker');
   const data: AtlasData = { setups: Object.fromEntries(setups) };
-  const pool = createPool<AtlasTask, readonly TakenSample[]>(worker, availableParallelism(), data);
+  const pool = createPool<AtlasTask, readonly TakenSample[]>({
+    startWorker: () => new Worker(worker, { workerData: data }),
+    workers: availableParallelism(),
+  });
   const fresh = options.has('--fresh');
   const lines: string[] = [];
   try {

@@ -2,6 +2,7 @@ import { message, sayMessage } from '../../i18n/index.ts';
 import {
   type ItemCard,
   type LearnerAnswer,
+  learnerAnswers,
   type Moved,
   movedBy,
   writtenCards,
@@ -13,7 +14,6 @@ import { begin } from '../begin.ts';
 import { issueLines } from '../issue-lines.ts';
 import { type Outcome, refuse, succeed } from '../outcome.ts';
 import { bankFile, readBank, writeBank } from '../quiz/bank-file.ts';
-import { learnerAnswers } from '../quiz/learner-answers.ts';
 import { readTextFile } from '../read-text-file.ts';
 import { alignColumns } from '../table.ts';
 

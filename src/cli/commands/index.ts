@@ -10,6 +10,7 @@ import { difficulty } from './difficulty.ts';
 import { items } from './items.ts';
 import { learners } from './learners.ts';
 import { list } from './list.ts';
+import { packageForLms } from './package.ts';
 import { paper } from './paper.ts';
 import { run } from './run.ts';
 import { schema } from './schema.ts';
@@ -33,6 +34,7 @@ const LONG_COMMANDS: ReadonlyMap<
   ['atlas', atlas],
   ['items', items],
   ['learners', learners],
+  ['package', packageForLms],
   ['paper', paper],
 ]);
 const CALLS_FOR_HELP: ReadonlySet<string> = new Set(['help', '--help', '-h']);

@@ -1,14 +1,15 @@
 import { mkdirSync } from 'node:fs';
 import { availableParallelism } from 'node:os';
 import { dirname } from 'node:path';
+import { Worker } from 'node:worker_threads';
 import { message, sayMessage } from '../../i18n/index.ts';
 import { type BankLine, type Gathered, ITEM_KINDS, type ItemKind } from '../../quiz/index.ts';
 import { nearest, phrase } from '../../scenario/index.ts';
+import { createPool } from '../../server/threads/index.ts';
 import { type CommandSpec, inQuotes, perhaps } from '../arguments.ts';
 import { atlasFile, atlasFolder } from '../atlas/files.ts';
 import { begin } from '../begin.ts';
 import { type Outcome, refuse, succeed } from '../outcome.ts';
-import { createPool } from '../pool.ts';
 import { bankFile, readBank, writeBank } from '../quiz/bank-file.ts';
 import { WANTED } from '../quiz/wanted.ts';
 import type { ItemsData, ItemsTask } from '../quiz/worker.ts';
@@ -52,7 +53,10 @@ export async function items(
   // Here and not above: the bundler is large, and no other command needs it.
   const { bundledFile } = await import('../bench/bundle.ts');
   const worker = await bundledFile('src/cli/quiz/worker.ts', 'quiz-worker');
-  const pool = createPool<ItemsTask, Gathered>(worker, availableParallelism(), data);
+  const pool = createPool<ItemsTask, Gathered>({
+    startWorker: () => new Worker(worker, { workerData: data }),
+    workers: availableParallelism(),
+  });
   try {
     const tasks = kinds.flatMap((kind) =>
       Object.keys(data.setups).map((plant) => ({ kind, plant, wanted: WANTED[kind] })),
