@@ -5,6 +5,7 @@ export { checkExpectation } from './check-expectation.ts';
 export type { Drill } from './drill-schema.ts';
 export { kindOfText } from './file-kind.ts';
 export { type FirstStart, firstStartOf } from './first-start.ts';
+export { type GivenRead, readGiven } from './given-schema.ts';
 export { type Checked, ISSUE_CODES, type Issue, phraseOfIssue } from './issue.ts';
 export { issueInFile } from './issue-in-file.ts';
 export type { Job } from './job-schema.ts';

@@ -1,4 +1,4 @@
-import type { ActionType, RunSetup } from '../../engine/index.ts';
+import type { ActionType, RunSetup, TimedAction } from '../../engine/index.ts';
 import type { Plan } from '../atlas/plan.ts';
 import { type Sample, takeSample } from '../atlas/take-sample.ts';
 
@@ -21,7 +21,7 @@ const BEFORE_S = 1;
 export function sampleOfCase(plan: Plan, own: RunSetup): Sample {
   const actions = own.actions
     .filter(({ type }) => !NOT_TAKEN_OVER.has(type))
-    .map((action) => ({ ...action, t: BEFORE_S }));
+    .map((action) => ({ ...settled(action), t: BEFORE_S }));
   return takeSample(
     {
       ...plan.setup,
@@ -34,6 +34,15 @@ export function sampleOfCase(plan: Plan, own: RunSetup): Sample {
     },
     plan,
   );
+}
+
+/** What grows, or comes and goes, stands as it ends. */
+function settled(action: TimedAction): TimedAction {
+  if (action.type !== 'ramp-fault' && action.type !== 'intermittent-fault') return action;
+  const { t, fault, severity } = action;
+  return severity === 0
+    ? { t, type: 'clear-fault', fault }
+    : { t, type: 'insert-fault', fault, severity };
 }
 
 function standing(order: RunSetup['faults'][number]): RunSetup['faults'][number] {
