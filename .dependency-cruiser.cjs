@@ -39,12 +39,27 @@ const TABLE = {
     may: ['quantity', 'machines', 'engine', 'bench', 'diagnosis', 'quiz', 'records', 'i18n'],
     packages: [],
   },
+  // What comes of finished work: page, command line and server judge alike.
+  judging: {
+    may: [
+      'quantity',
+      'numeric',
+      'machines',
+      'engine',
+      'scenario',
+      'bench',
+      'diagnosis',
+      'quiz',
+      'records',
+    ],
+    packages: ['zod'],
+  },
   view: {
     may: ['quantity', 'i18n', 'engine'],
     typesOnly: ['engine'],
     packages: ['pixi.js', 'howler', '@types/howler', 'uplot'],
   },
-  classroom: { may: ['quantity'], packages: ['zod', 'socket.io-client'] },
+  classroom: { may: ['quantity', 'machines'], packages: ['zod', 'socket.io-client'] },
   app: {
     may: [
       'quantity',
@@ -57,6 +72,7 @@ const TABLE = {
       'quiz',
       'records',
       'i18n',
+      'judging',
       'wording',
       'view',
       'classroom',
@@ -69,6 +85,8 @@ const TABLE = {
       '@fontsource/ibm-plex-sans',
       // What the page and its worker say to each other is checked at both ends.
       'zod',
+      // What a learning system keeps of a package is short.
+      'fflate',
     ],
   },
   server: {
@@ -86,10 +104,21 @@ const TABLE = {
       'quiz',
       'records',
       'i18n',
+      'judging',
       'wording',
       'classroom',
     ],
-    packages: ['fastify', '@fastify/static'],
+    packages: [
+      'fastify',
+      '@fastify/static',
+      'socket.io',
+      '@socket.io/redis-streams-adapter',
+      'ioredis',
+      'pg',
+      '@types/pg',
+      '@electric-sql/pglite',
+      'zod',
+    ],
     node: true,
   },
   cli: {
@@ -107,11 +136,23 @@ const TABLE = {
       'quiz',
       'records',
       'i18n',
+      'judging',
       'wording',
       'classroom',
       'server',
     ],
-    packages: ['vite', '@playwright/test', 'playwright', 'playwright-core'],
+    packages: [
+      'vite',
+      '@playwright/test',
+      'playwright',
+      'playwright-core',
+      // Databases of tests and of the load bench, and the bare broadcast it is held against.
+      'pg',
+      '@types/pg',
+      'ioredis',
+      'socket.io',
+      'socket.io-client',
+    ],
     node: true,
   },
 };

@@ -3,6 +3,7 @@ import { fileURLToPath } from 'node:url';
 import react from '@vitejs/plugin-react';
 import { defineConfig } from 'vite';
 import { VitePWA, type VitePWAOptions } from 'vite-plugin-pwa';
+import { builtFilesPlugin } from './src/cli/house/built-files-plugin.ts';
 import { libraryPlugin } from './src/cli/house/library-plugin.ts';
 
 const root = fileURLToPath(new URL('.', import.meta.url));
@@ -30,7 +31,7 @@ const offline: Partial<VitePWAOptions> = {
     ],
   },
   workbox: {
-    globPatterns: ['**/*.{html,js,css,svg,png,wav,woff2,md,atlas}', 'quiz/*.json'],
+    globPatterns: ['**/*.{html,js,css,svg,png,wav,woff2,md,atlas}', 'quiz/*.json', 'files.json'],
     // Their names say what is in them.
     dontCacheBustURLsMatching: /^built\//,
     maximumFileSizeToCacheInBytes: 8 * 1024 * 1024,
@@ -42,8 +43,10 @@ const offline: Partial<VitePWAOptions> = {
 
 export default defineConfig({
   root: join(root, 'src/app'),
+  // By relative addresses: the built page also stands in folders of other servers.
+  base: './',
   publicDir: join(root, 'assets', 'page'),
-  plugins: [react(), libraryPlugin(root), VitePWA(offline)],
+  plugins: [react(), libraryPlugin(root), builtFilesPlugin(), VitePWA(offline)],
   worker: {
     format: 'es',
     plugins: () => [libraryPlugin(root)],

@@ -16,6 +16,7 @@ const BELOW_VIEW = [
   'src/diagnosis',
   'src/quiz',
   'src/records',
+  'src/judging',
   'machines',
 ];
 

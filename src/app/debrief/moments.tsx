@@ -1,6 +1,7 @@
 import { useState } from 'react';
 import type { JudgedDecision, Reasoning } from '../../diagnosis/index.ts';
 import { say, sayWord } from '../../i18n/index.ts';
+import { useWorkPlace } from '../work/work-place.ts';
 import { MOST_BRANCHES } from '../work/work-record.ts';
 import { MomentCard } from './moment-card.tsx';
 import { useBranching } from './use-branching.ts';
@@ -16,6 +17,7 @@ interface Props {
 export function Moments({ reasoning, onSee }: Props) {
   const words = useWords();
   const branch = useBranching();
+  const { isClass } = useWorkPlace();
   const [refused, setRefused] = useState('');
   const { moments, decisions } = reasoning;
   if (moments.length === 0) return <p>{say('debrief.moments-none')}</p>;
@@ -41,7 +43,7 @@ export function Moments({ reasoning, onSee }: Props) {
               decision={decision}
               shownHere={shownOn(reasoning, decision, words)}
               onSee={() => onSee(place)}
-              onBranch={decision.kind === 'arrive' ? null : () => goOn(decision)}
+              onBranch={isClass || decision.kind === 'arrive' ? null : () => goOn(decision)}
             />
           );
         })}

@@ -1,4 +1,5 @@
 import { say } from '../../i18n/index.ts';
+import { rightOfDrill } from '../../judging/results/index.ts';
 import { AgainButton } from '../job/again-button.tsx';
 import { ClaimVerdicts } from '../job/claim-verdicts.tsx';
 import { useExercise } from '../job/exercise-context.tsx';
@@ -8,7 +9,7 @@ import { Truth } from '../job/truth.tsx';
 import { useVerdict } from '../job/use-verdict.ts';
 import { DrillCounted } from '../learner/counted-note.tsx';
 import type { Drill } from '../library/exercises.ts';
-import type { Verdict } from '../session/work-protocol.ts';
+import { WayOut } from '../shell/way-out.tsx';
 
 /** Whether it was right, why, and how one sees it. */
 export function DrillAnswer({ drill }: { readonly drill: Drill }) {
@@ -49,19 +50,13 @@ export function DrillAnswer({ drill }: { readonly drill: Drill }) {
           <p>{drill.debrief}</p>
         </section>
       </div>
-      <DrillCounted drill={drill} isRight={rightly(drill, answered, told)} />
+      <DrillCounted drill={drill} isRight={rightOfDrill(drill, answered, told)} />
       <p className="buttons debrief-acts">
-        <a className="button primary" href="#/practise">
+        <WayOut className="button primary" href="#/practise">
           {say('job.to-practise')}
-        </a>
+        </WayOut>
         <AgainButton />
       </p>
     </ExerciseFront>
   );
-}
-
-/** Null while it is being made out. */
-function rightly(drill: Drill, answered: number | null, told: Verdict | null): boolean | null {
-  if (drill.options !== undefined) return answered === drill.right;
-  return told === null ? null : told.claims.some(({ right }) => right);
 }

@@ -3,6 +3,7 @@ import { say } from '../../i18n/index.ts';
 import { OfflineNote } from '../offline/offline-note.tsx';
 import { ThemeButton } from '../settings/theme-button.tsx';
 import { UnitsButton } from '../settings/units-button.tsx';
+import { packagedPage } from '../shell/packaged.ts';
 
 interface Props {
   /** Where numbers with units stand on the page. */
@@ -34,10 +35,17 @@ export function FrontFrame({ units = false, children }: Props) {
 }
 
 export function Brand() {
-  return (
-    <a className="brand" href="#/">
+  const brand = (
+    <>
       <img src={new URL('../mark.svg', import.meta.url).href} alt="" />
       <span>Flamewright</span>
+    </>
+  );
+  return packagedPage() === null ? (
+    <a className="brand" href="#/">
+      {brand}
     </a>
+  ) : (
+    <span className="brand">{brand}</span>
   );
 }

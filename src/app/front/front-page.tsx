@@ -1,5 +1,6 @@
 import { say } from '../../i18n/index.ts';
 import { PageHeading } from '../shell/page-heading.tsx';
+import { hrefOf } from '../shell/route.ts';
 import { BladeDrawing, ChartDrawing, TickDrawing } from './door-drawings.tsx';
 import { FrontFrame } from './front-frame.tsx';
 
@@ -19,7 +20,7 @@ export function FrontPage() {
           <ChartDrawing />
           <h2>{say('app.teach.title')}</h2>
           <p>{say('app.teach.door')}</p>
-          <span className="door-go">{say('app.teach.show')} →</span>
+          <span className="door-go">{say('app.teach.go')} →</span>
         </a>
         <a className="door" href="#/quiz">
           <TickDrawing />
@@ -28,6 +29,12 @@ export function FrontPage() {
           <span className="door-go">{say('app.quiz.go')} →</span>
         </a>
       </nav>
+      <p className="front-join">
+        {say('app.join.lead')}{' '}
+        <a className="button" href={hrefOf({ page: 'join', code: '' })}>
+          {say('app.join.title')}
+        </a>
+      </p>
     </FrontFrame>
   );
 }

@@ -11,6 +11,7 @@ import { JobCounted } from '../learner/counted-note.tsx';
 import type { Job } from '../library/exercises.ts';
 import type { Verdict } from '../session/work-protocol.ts';
 import type { Surroundings } from '../settings/theme.ts';
+import { WayOut } from '../shell/way-out.tsx';
 import { AgainButton } from './again-button.tsx';
 import { ExerciseFront } from './exercise-front.tsx';
 import type { ReasoningNow } from './use-reasoning.ts';
@@ -75,9 +76,9 @@ export function DebriefPage({ job, look, verdict, reasoned, onReplay, onDecision
         >
           {say('debrief.print')}
         </button>
-        <a className="button" href="#/practise">
+        <WayOut className="button" href="#/practise">
           {say('job.to-practise')}
-        </a>
+        </WayOut>
         <AgainButton />
       </p>
       {judged === null ? null : <PrintedPage job={job} verdict={judged} reasoning={reasoning} />}

@@ -2,6 +2,7 @@ import type { ReactNode } from 'react';
 import { say } from '../../i18n/index.ts';
 import { FrontFrame } from '../front/front-frame.tsx';
 import { PageHeading } from '../shell/page-heading.tsx';
+import { WayOut } from '../shell/way-out.tsx';
 import { Notices } from './notices.tsx';
 
 interface Props {
@@ -13,9 +14,9 @@ interface Props {
 export function ExerciseFront({ title, children }: Props) {
   return (
     <FrontFrame>
-      <a className="back" href="#/practise">
+      <WayOut className="back" href="#/practise">
         ← {say('job.to-practise')}
-      </a>
+      </WayOut>
       <Notices />
       <PageHeading>{title}</PageHeading>
       {children}

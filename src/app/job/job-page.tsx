@@ -2,10 +2,11 @@ import '../styles/working/index.css';
 import '../styles/job/index.css';
 import { useMemo } from 'react';
 import { Debriefing } from '../debrief/debriefing.tsx';
-import { type Job, jobOf } from '../library/exercises.ts';
+import type { Job } from '../library/exercises.ts';
 import type { Store } from '../session/store.ts';
 import { useStore } from '../session/store.ts';
 import type { Surroundings } from '../settings/theme.ts';
+import { useJobOf } from '../work/use-exercise-of.ts';
 import { useSession, useSessionPart } from '../working/session-context.tsx';
 import { CardPage } from './card-page.tsx';
 import { useExercise } from './exercise-context.tsx';
@@ -21,7 +22,7 @@ interface Props {
 
 /** A job, from its card to the debrief. */
 export function JobPage({ id, surroundings }: Props) {
-  const job = jobOf(id);
+  const job = useJobOf(id);
   const look = useStore(surroundings);
   const plan = useMemo(() => ({ tools: job?.tools ?? 'all' }), [job]);
   if (job === null) return <UnknownExercise />;

@@ -2,6 +2,7 @@ import { useEffect, useMemo, useState } from 'react';
 import type { LookWhat } from '../../engine/index.ts';
 import { say } from '../../i18n/index.ts';
 import type { Ladder, Schematic } from '../../view/index.ts';
+import { useLockedTools } from '../class-run/locked-tools.ts';
 import { useStore } from '../session/store.ts';
 import type { Surroundings } from '../settings/theme.ts';
 import { LadderLeads, type LeadUse } from '../working/ladder-leads.tsx';
@@ -129,7 +130,8 @@ function JobLadder({ onDrawing }: { readonly onDrawing: (ladder: Ladder | null) 
     () => (jumpers ?? []).map(({ from, to }) => ({ kind: 'jumper' as const, tag: 'J', from, to })),
     [jumpers],
   );
-  const hasMeter = desk.tools.includes('multimeter');
+  const locked = useLockedTools();
+  const hasMeter = desk.tools.includes('multimeter') && !locked.includes('multimeter');
   return (
     <LadderLeads
       live={false}

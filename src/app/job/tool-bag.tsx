@@ -1,10 +1,12 @@
 import { useEffect, useRef, useState } from 'react';
 import type { ToolId } from '../../../machines/job/index.ts';
 import { say } from '../../i18n/index.ts';
+import { useLockedTools } from '../class-run/locked-tools.ts';
 import { useStorePart } from '../session/store.ts';
 import { useFacts, useSession } from '../working/session-context.tsx';
 import { useExercise } from './exercise-context.tsx';
 import { MeterLine, readingWords } from './meter-line.tsx';
+import { toolName } from './point-words.ts';
 import { ToolForm } from './tool-form.tsx';
 import { usePin } from './use-pin.ts';
 
@@ -21,13 +23,29 @@ export function ToolBag({ place }: Props) {
   const pin = usePin();
   const list = useRef<HTMLElement>(null);
   const [said, setSaid] = useState('');
-  const bag = desk.tools as readonly ToolId[];
+  const locked = useLockedTools();
+  const all = desk.tools as readonly ToolId[];
+  const bag = all.filter((each) => !locked.includes(each));
   const fits = useFitting(place, bag);
-  const [tool, setTool] = useState<ToolId | null>(fits ?? bag[0] ?? null);
+  const [wanted, setTool] = useState<ToolId | null>(fits ?? bag[0] ?? null);
+  const tool = wanted !== null && bag.includes(wanted) ? wanted : (bag[0] ?? null);
   useEffect(() => {
     if (fits !== null) setTool(fits);
   }, [fits]);
-  if (tool === null) return <p className="quiet">{say('job.tools.empty-bag')}</p>;
+  const lockedHere =
+    bag.length === all.length ? null : (
+      <p className="quiet">
+        {say('job.tools.locked', {
+          tools: all
+            .filter((each) => locked.includes(each))
+            .map(toolName)
+            .join(', '),
+        })}
+      </p>
+    );
+  if (tool === null) {
+    return lockedHere ?? <p className="quiet">{say('job.tools.empty-bag')}</p>;
+  }
   const mayPin = desk.phase !== 'handover';
   const pinned = () => setSaid(say('job.tools.pinned'));
   const readable = meters.filter(({ reading }) => reading !== null);
@@ -69,6 +87,7 @@ export function ToolBag({ place }: Props) {
       </section>
       <details className="fold" open={true}>
         <summary>{say('job.tools.connect')}</summary>
+        {lockedHere}
         <ToolForm
           bag={bag}
           key={place}

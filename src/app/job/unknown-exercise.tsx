@@ -1,13 +1,14 @@
 import { say } from '../../i18n/index.ts';
 import { FrontFrame } from '../front/front-frame.tsx';
 import { PageHeading } from '../shell/page-heading.tsx';
+import { WayOut } from '../shell/way-out.tsx';
 
 export function UnknownExercise() {
   return (
     <FrontFrame>
-      <a className="back" href="#/practise">
+      <WayOut className="back" href="#/practise">
         ← {say('job.to-practise')}
-      </a>
+      </WayOut>
       <PageHeading>{say('job.unknown')}</PageHeading>
     </FrontFrame>
   );

@@ -3,6 +3,7 @@ import { createSession } from '../session/session.ts';
 import type { ReasonerWays } from '../session/session-reason.ts';
 import type { Session, SessionOpening } from '../session/session-types.ts';
 import { useStorePart } from '../session/store.ts';
+import { useWorkPlace } from '../work/work-place.ts';
 import type { Work } from '../work/work-types.ts';
 import { measureFrame, startMeasuringIfAsked } from '../working/frame-cost.ts';
 import { markRun } from '../working/marks.ts';
@@ -23,12 +24,14 @@ export function openWorkSession(opening: SessionOpening): Session {
 export function useWorkSession(work: Work): Session | null {
   const [session, setSession] = useState<Session | null>(null);
   const attempt = useStorePart(work.state, (state) => state.attempt);
+  const place = useWorkPlace();
   // biome-ignore lint/correctness/useExhaustiveDependencies: each attempt is another run
   useEffect(() => {
     startMeasuringIfAsked();
     // Nothing at the plant moves before the learner is there, nor after a break before one says so.
-    const opened = openWorkSession({ ...work.opening(), play: false });
+    const opened = openWorkSession({ ...work.opening(), ...place.opening, play: false });
     const detach = work.attach(opened);
+    const leave = place.attach(opened, work);
     const unmark = markRun(opened);
     let request = requestAnimationFrame(function frame(nowMs) {
       measureFrame(() => opened.animate(nowMs));
@@ -38,10 +41,11 @@ export function useWorkSession(work: Work): Session | null {
     return () => {
       cancelAnimationFrame(request);
       unmark();
+      leave();
       detach();
       opened.close();
       setSession(null);
     };
-  }, [work, attempt]);
+  }, [work, attempt, place]);
   return session;
 }

@@ -3,6 +3,7 @@ import { say } from '../../i18n/index.ts';
 import type { Session } from '../session/session-types.ts';
 import { Announcer } from '../working/announcer.tsx';
 import { HelpDialog } from '../working/help-dialog.tsx';
+import { RefusalNote } from '../working/refusal-note.tsx';
 import { useSessionPart } from '../working/session-context.tsx';
 import { useShortcuts } from '../working/shortcuts.ts';
 import { WorkingHeader } from '../working/working-header.tsx';
@@ -25,10 +26,11 @@ export function WorkFrame({ session, kind, still = false, note = null, children 
   useShortcuts(session, ways);
   return (
     <div className="working at-work" data-kind={kind} data-projector={false} data-bench="open">
-      <WorkingHeader projector={false} blind={false} still={still} onHelp={ways.onHelp} />
+      <WorkingHeader projector={false} still={still} onHelp={ways.onHelp} />
       <Announcer />
       <div className="frame-notes">
         {note}
+        <RefusalNote />
         <Notices />
       </div>
       <WhenOpen>{children}</WhenOpen>

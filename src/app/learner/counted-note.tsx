@@ -2,7 +2,9 @@ import { say, slugOf } from '../../i18n/index.ts';
 import type { ReasoningNow } from '../job/use-reasoning.ts';
 import type { Drill, Job, Lesson } from '../library/exercises.ts';
 import type { Verdict } from '../session/work-protocol.ts';
+import { packagedPage } from '../shell/packaged.ts';
 import { hrefOf } from '../shell/route.ts';
+import { WayOut } from '../shell/way-out.tsx';
 import { type CountedNow, useKeepDrill, useKeepLesson, useKeepResult } from './use-keep-result.ts';
 
 /** At the end of a job: takes its result to the learner map, and says so. */
@@ -23,12 +25,13 @@ export function LessonCounted({ lesson }: { readonly lesson: Lesson }) {
 }
 
 function CountedNote({ counted }: { readonly counted: CountedNow }) {
-  if (counted === null) return null;
+  // A learning system keeps results of its own, and there is no map in a package.
+  if (counted === null || (counted === 'counted' && packagedPage() !== null)) return null;
   return (
     <p className="counted-note quiet">
       {say(`learner.counted.${slugOf(counted) as CountedSlug}`)}{' '}
       {counted === 'counted' ? (
-        <a href={hrefOf({ page: 'learner' })}>{say('learner.counted.see')}</a>
+        <WayOut href={hrefOf({ page: 'learner' })}>{say('learner.counted.see')}</WayOut>
       ) : null}
     </p>
   );

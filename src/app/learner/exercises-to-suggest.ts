@@ -3,9 +3,9 @@ import {
   type Exercise,
   usualDifficulty,
 } from '../../diagnosis/mastery/index.ts';
+import { SKILLS_OF_LESSON } from '../../judging/results/index.ts';
 import { exercisesOf } from '../library/exercises.ts';
 import { startsByPlant } from '../library/starts.ts';
-import { SKILLS_OF_LESSON } from './result-of-exercise.ts';
 
 /** Everything that can be practised, plant by plant in the order of the page, easy jobs first. */
 export function exercisesToSuggest(): readonly Exercise[] {

@@ -1,51 +1,17 @@
 /** Results as the device keeps them and as a file carries them; the map is made from them each time. */
 import { z } from 'zod';
-import type { Guidance } from '../../../machines/job/index.ts';
-import type { FoundWay } from '../../diagnosis/index.ts';
-import {
-  CONDUCT_WORDS,
-  inOrder,
-  keyOfResult,
-  RESULT_KINDS,
-  SKILL_ORDER,
-} from '../../diagnosis/mastery/index.ts';
+import { inOrder, keyOfResult } from '../../diagnosis/mastery/index.ts';
+import { exerciseResultSchema } from '../../judging/results/index.ts';
 
 export const RESULTS_VERSION = 1;
 const FILE_WORD = 'flamewright results';
 
-/** Written out: this page has no use for the charts and the atlas that they come with. */
-const GUIDANCE = ['guided', 'practice', 'assessment'] as const satisfies readonly Guidance[];
-const FOUND = [
-  'by readings',
-  'by trying parts',
-  'not found',
-] as const satisfies readonly FoundWay[];
-
-/** Harder than this nothing is, on the scale of ratings. */
-const MOST_DIFFICULTY = 6;
 /** A job an hour for two years; a file that is longer was not made by practising. */
 const MOST_RESULTS = 5000;
 
-const share = z.number().min(0).max(1);
 const instant = z.iso.datetime();
 
-export const resultSchema = z.strictObject({
-  kind: z.enum(RESULT_KINDS),
-  id: z.string().min(1).max(200),
-  startedISO: instant,
-  atISO: instant,
-  skills: z
-    .array(z.enum(SKILL_ORDER))
-    .min(1)
-    .refine((skills) => new Set(skills).size === skills.length),
-  difficulty: z.number().min(-MOST_DIFFICULTY).max(MOST_DIFFICULTY),
-  guidance: z.enum(GUIDANCE).nullable(),
-  hints: z.number().int().min(0).max(1000),
-  outcome: share,
-  conduct: z.enum(CONDUCT_WORDS).nullable(),
-  /** What the outcome was made of; null where it is not known. */
-  parts: z.strictObject({ found: z.enum(FOUND).nullable(), pathScore: share.nullable() }),
-});
+export const resultSchema = exerciseResultSchema.extend({ startedISO: instant, atISO: instant });
 export type KeptResult = z.infer<typeof resultSchema>;
 
 const fileSchema = z.object({

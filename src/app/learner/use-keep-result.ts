@@ -1,14 +1,21 @@
 /** Called where an exercise ends: its result goes to the learner map, once, however often it is read. */
 import { useEffect, useMemo, useState } from 'react';
+import {
+  type ExerciseResult,
+  resultOfDrill,
+  resultOfJob,
+  resultOfLesson,
+} from '../../judging/results/index.ts';
 import { useExercise } from '../job/exercise-context.tsx';
 import type { ReasoningNow } from '../job/use-reasoning.ts';
 import { useWorkAround } from '../job/work-context.tsx';
 import type { Drill, Job, Lesson } from '../library/exercises.ts';
 import { useStorePart } from '../session/store.ts';
 import type { Verdict } from '../session/work-protocol.ts';
+import { packagedPage } from '../shell/packaged.ts';
 import { deviceShelf } from '../work/shelf.ts';
+import { useWorkPlace } from '../work/work-place.ts';
 import { addResult, type Counted } from './keep-results.ts';
-import { type Attempt, resultOfDrill, resultOfJob, resultOfLesson } from './result-of-exercise.ts';
 import type { KeptResult } from './result-record.ts';
 
 /** Null while there is nothing to take yet. */
@@ -25,7 +32,7 @@ export function useKeepResult(
   const attempt = useAttempt();
   const result = useMemo(() => {
     if (attempt === null || verdict === null || verdict === 'failed' || thinking) return null;
-    return resultOfJob(job, desk, verdict, reasoning, attempt);
+    return ofAttempt(attempt, resultOfJob(job, desk, verdict, reasoning));
   }, [job, desk, verdict, reasoning, thinking, attempt]);
   return useTaken(result);
 }
@@ -34,7 +41,7 @@ export function useKeepResult(
 export function useKeepDrill(drill: Drill, isRight: boolean | null): CountedNow {
   const attempt = useAttempt();
   const result = useMemo(
-    () => (attempt === null || isRight === null ? null : resultOfDrill(drill, isRight, attempt)),
+    () => ofAttempt(attempt, isRight === null ? null : resultOfDrill(drill, isRight)),
     [drill, isRight, attempt],
   );
   return useTaken(result);
@@ -44,10 +51,17 @@ export function useKeepLesson(lesson: Lesson): CountedNow {
   const { desk } = useExercise();
   const attempt = useAttempt();
   const result = useMemo(
-    () => (attempt === null ? null : resultOfLesson(lesson, desk.answers, attempt)),
+    () => ofAttempt(attempt, resultOfLesson(lesson, desk.answers)),
     [lesson, desk.answers, attempt],
   );
   return useTaken(result);
+}
+
+/** Of one attempt: when it was begun, and when its result is written down. */
+type Attempt = Pick<KeptResult, 'startedISO' | 'atISO'>;
+
+function ofAttempt(attempt: Attempt | null, result: ExerciseResult | null): KeptResult | null {
+  return attempt === null || result === null ? null : { ...attempt, ...result };
 }
 
 function useAttempt(): Attempt | null {
@@ -60,8 +74,12 @@ function useAttempt(): Attempt | null {
 function useTaken(result: KeptResult | null): CountedNow {
   const isBranch = useWorkAround().name.branch !== undefined;
   const [counted, setCounted] = useState<Counted | null>(null);
+  const place = useWorkPlace();
   useEffect(() => {
-    if (result !== null && !isBranch) setCounted(addResult(deviceShelf, result));
-  }, [result, isBranch]);
+    if (result === null || isBranch) return;
+    setCounted(addResult(deviceShelf, result));
+    packagedPage()?.tell(result.outcome);
+    place.ended(result.outcome);
+  }, [result, isBranch, place]);
   return isBranch ? 'branch' : counted;
 }

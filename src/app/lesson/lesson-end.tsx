@@ -4,6 +4,7 @@ import { useExercise } from '../job/exercise-context.tsx';
 import { ExerciseFront } from '../job/exercise-front.tsx';
 import { LessonCounted } from '../learner/counted-note.tsx';
 import type { Lesson } from '../library/exercises.ts';
+import { WayOut } from '../shell/way-out.tsx';
 
 /** What to take away, and how the questions went. */
 export function LessonEnd({ lesson }: { readonly lesson: Lesson }) {
@@ -36,9 +37,9 @@ export function LessonEnd({ lesson }: { readonly lesson: Lesson }) {
       </ul>
       <LessonCounted lesson={lesson} />
       <p className="buttons debrief-acts">
-        <a className="button primary" href="#/practise">
+        <WayOut className="button primary" href="#/practise">
           {say('lesson.to-jobs')}
-        </a>
+        </WayOut>
         <AgainButton />
       </p>
     </ExerciseFront>

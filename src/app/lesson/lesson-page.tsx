@@ -1,14 +1,16 @@
 import '../styles/working/index.css';
 import '../styles/job/index.css';
 import { useMemo } from 'react';
+import { planOfLesson } from '../../judging/desk/index.ts';
 import { useExercise } from '../job/exercise-context.tsx';
 import { ExerciseShell } from '../job/exercise-shell.tsx';
 import { UnknownExercise } from '../job/unknown-exercise.tsx';
 import { WorkFrame } from '../job/work-frame.tsx';
-import { type Lesson, lessonOf } from '../library/exercises.ts';
+import type { Lesson } from '../library/exercises.ts';
 import type { Store } from '../session/store.ts';
 import { useStore } from '../session/store.ts';
 import type { Surroundings } from '../settings/theme.ts';
+import { useLessonOf } from '../work/use-exercise-of.ts';
 import { useSession } from '../working/session-context.tsx';
 import { LessonEnd } from './lesson-end.tsx';
 import { LessonIntro } from './lesson-intro.tsx';
@@ -21,24 +23,15 @@ interface Props {
 
 /** A guided start. */
 export function LessonPage({ id, surroundings }: Props) {
-  const lesson = lessonOf(id);
+  const lesson = useLessonOf(id);
   const look = useStore(surroundings);
-  const plan = useMemo(() => ({ steps: lesson === null ? [] : stopsOf(lesson) }), [lesson]);
+  const plan = useMemo(() => (lesson === null ? { steps: [] } : planOfLesson(lesson)), [lesson]);
   if (lesson === null) return <UnknownExercise />;
   return (
     <ExerciseShell kind="lesson" id={id} plan={plan}>
       <ByPhase lesson={lesson} look={look} />
     </ExerciseShell>
   );
-}
-
-/** Where nothing is asked, the one answer is to go on. */
-function stopsOf({ steps }: Lesson) {
-  return steps.map(({ step, ask, tryBreaking }) => ({
-    step,
-    options: ask?.options.length ?? 1,
-    mayBreak: tryBreaking !== undefined,
-  }));
 }
 
 const RUNS: readonly string[] = ['run', 'broken'];

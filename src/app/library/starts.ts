@@ -42,13 +42,17 @@ function startsOf(isWanted: (scenario: Scenario) => boolean) {
   const troubled: Start[] = [];
   for (const scenario of library.scenarios.filter(isWanted)) {
     const { id, title, summary, teaches, faults, actions } = scenario;
-    const sound = faults.length === 0 && actions.every(({ do: act }) => act !== 'insert-fault');
+    const sound =
+      faults.length === 0 && actions.every(({ do: act }) => !PUTS_IN_FAULTS.includes(act));
     (sound ? healthy : troubled).push({ id, title, summary, teaches: teaches ?? '' });
   }
   healthy.sort((a, b) => rank(a) - rank(b) || a.title.localeCompare(b.title));
   troubled.sort((a, b) => a.title.localeCompare(b.title));
   return { healthy, troubled };
 }
+
+/** Written out: lists are shown without the engine. */
+const PUTS_IN_FAULTS = ['insert-fault', 'ramp-fault', 'intermittent-fault'];
 
 function countOf({ healthy, troubled }: PlantStarts): number {
   return healthy.length + troubled.length;

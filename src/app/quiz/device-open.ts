@@ -1,6 +1,6 @@
 /** Quizzes under way on this device; where it keeps nothing they last as long as the page. */
 import type { QuizEntry } from '../../../machines/quiz/index.ts';
-import { deviceShelf } from '../work/shelf.ts';
+import { deviceShelf, type Shelf } from '../work/shelf.ts';
 import type { KeepTrouble } from './keep-answers.ts';
 import { dropOpen, listOpen, type OpenQuiz, readOpen, writeOpen } from './open-quiz.ts';
 import { quizName } from './quiz-name.ts';
@@ -8,13 +8,13 @@ import { quizName } from './quiz-name.ts';
 /** What the device would not take. */
 const unkept = new Map<string, OpenQuiz>();
 
-export function openQuiz(name: string): OpenQuiz | null {
-  return unkept.get(name) ?? readOpen(deviceShelf, name);
+export function openQuiz(name: string, shelf: Shelf = deviceShelf): OpenQuiz | null {
+  return unkept.get(name) ?? readOpen(shelf, name);
 }
 
-export function keepOpenQuiz(open: OpenQuiz): KeepTrouble | null {
+export function keepOpenQuiz(open: OpenQuiz, shelf: Shelf = deviceShelf): KeepTrouble | null {
   const name = nameOf(open.entries);
-  const trouble = writeOpen(deviceShelf, open);
+  const trouble = writeOpen(shelf, open);
   if (trouble === null) unkept.delete(name);
   else unkept.set(name, open);
   return trouble;

@@ -2,6 +2,7 @@ import { say } from '../../i18n/index.ts';
 import { FrontFrame } from '../front/front-frame.tsx';
 import { PageHeading } from '../shell/page-heading.tsx';
 import { hrefOf } from '../shell/route.ts';
+import { WayOut } from '../shell/way-out.tsx';
 import { deviceShelf } from '../work/shelf.ts';
 import { keptAnswers } from './keep-answers.ts';
 import { startedOf } from './quiz-name.ts';
@@ -14,9 +15,9 @@ export function NoSuchQuiz({ name }: { readonly name: string }) {
   );
   return (
     <FrontFrame>
-      <a className="back" href={hrefOf({ page: 'quiz' })}>
+      <WayOut className="back" href={hrefOf({ page: 'quiz' })}>
         ← {say('quiz.title')}
-      </a>
+      </WayOut>
       <PageHeading>{say(isOver ? 'quiz.is-over' : 'quiz.unknown')}</PageHeading>
       <p className="front-lead">{say(isOver ? 'quiz.is-over.lead' : 'quiz.unknown.lead')}</p>
       <p className="front-actions">
@@ -25,9 +26,9 @@ export function NoSuchQuiz({ name }: { readonly name: string }) {
             {say('quiz.to-result')}
           </a>
         ) : (
-          <a className="button primary" href={hrefOf({ page: 'quiz' })}>
+          <WayOut className="button primary" href={hrefOf({ page: 'quiz' })}>
             {say('quiz.to-quizzes')}
-          </a>
+          </WayOut>
         )}
       </p>
     </FrontFrame>

@@ -2,48 +2,22 @@
 import { z } from 'zod';
 import type { Skill } from '../../../machines/job/index.ts';
 import type { QuizEntry, QuizState } from '../../../machines/quiz/index.ts';
+import {
+  MOST_QUIZ_ENTRIES,
+  MOST_QUIZ_PLACES,
+  quizEntrySchema,
+} from '../../judging/quiz-log/index.ts';
 import type { Confidence, Response } from '../../quiz/index.ts';
 import type { KeptQuiz } from '../../records/answers/index.ts';
-import {
-  confidence,
-  instant,
-  itemName,
-  mode,
-  responseSchema,
-  skill,
-} from '../../records/answers/index.ts';
+import { confidence, responseSchema, skill } from '../../records/answers/index.ts';
 import type { Shelf } from '../work/shelf.ts';
 import { type KeepTrouble, tryPut } from './keep-answers.ts';
 import { quizName } from './quiz-name.ts';
 
 export const OPEN_PREFIX = 'flamewright.quiz-open.';
 const VERSION = 1;
-const MOST_ENTRIES = 2000;
-const MOST_PLACES = 200;
 
-const atISO = instant;
-const place = z.number().int().min(0).max(MOST_PLACES);
-
-const entrySchema = z.discriminatedUnion('type', [
-  z.strictObject({
-    type: z.literal('begin'),
-    atISO,
-    mode,
-    seed: z.number().int(),
-    items: z.array(itemName).min(1).max(MOST_PLACES),
-  }),
-  z.strictObject({
-    type: z.literal('answer'),
-    atISO,
-    place,
-    response: responseSchema,
-    confidence,
-  }),
-  z.strictObject({ type: z.literal('next'), atISO }),
-  z.strictObject({ type: z.literal('pass'), atISO, place }),
-  z.strictObject({ type: z.literal('go to'), atISO, place }),
-  z.strictObject({ type: z.literal('finish'), atISO }),
-]) satisfies z.ZodType<QuizEntry>;
+const place = z.number().int().min(0).max(MOST_QUIZ_PLACES);
 
 /** What is chosen at a question and not yet given as its answer. */
 export interface Draft {
@@ -68,8 +42,8 @@ export interface OpenQuiz {
 const openSchema = z.object({
   v: z.literal(VERSION),
   skill: skill.nullable(),
-  entries: z.array(entrySchema).min(1).max(MOST_ENTRIES),
-  drafts: z.array(draftSchema).max(MOST_PLACES),
+  entries: z.array(quizEntrySchema).min(1).max(MOST_QUIZ_ENTRIES),
+  drafts: z.array(draftSchema).max(MOST_QUIZ_PLACES),
 });
 
 /** Null where nothing of this name is kept, or nothing that can be read. */
@@ -85,6 +59,12 @@ export function readOpen(shelf: Shelf, name: string): OpenQuiz | null {
   } catch {
     return null;
   }
+}
+
+/** Checked like what is kept; null where it is no quiz that was begun. */
+export function readOpenQuiz(data: unknown): OpenQuiz | null {
+  const read = openSchema.omit({ v: true }).safeParse(data);
+  return read.success && read.data.entries[0]?.type === 'begin' ? read.data : null;
 }
 
 /** @returns why it could not be kept; null when it is */

@@ -2,6 +2,7 @@ import { say } from '../../i18n/index.ts';
 import { FrontFrame } from '../front/front-frame.tsx';
 import { PageHeading } from '../shell/page-heading.tsx';
 import { hrefOf } from '../shell/route.ts';
+import { WayOut } from '../shell/way-out.tsx';
 import type { QuizResultNow } from './use-quiz-result.ts';
 
 interface Props {
@@ -13,9 +14,9 @@ interface Props {
 export function ResultWaiting({ name, now }: Props) {
   return (
     <FrontFrame>
-      <a className="back" href={hrefOf({ page: 'quiz' })}>
+      <WayOut className="back" href={hrefOf({ page: 'quiz' })}>
         ← {say('quiz.title')}
-      </a>
+      </WayOut>
       <PageHeading>{say('app.title.quiz-result')}</PageHeading>
       {now.state === 'judging' ? (
         <p className="front-lead" role="status">

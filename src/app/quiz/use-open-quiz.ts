@@ -6,6 +6,8 @@ import {
   type QuizState,
   takeQuizEntry,
 } from '../../../machines/quiz/index.ts';
+import { keyOnShelf } from '../work/shelf.ts';
+import { useWorkPlace } from '../work/work-place.ts';
 import { keepOpenQuiz, openQuiz } from './device-open.ts';
 import type { KeepTrouble } from './keep-answers.ts';
 import { type Draft, OPEN_PREFIX, type OpenQuiz } from './open-quiz.ts';
@@ -25,19 +27,21 @@ export interface OpenQuizNow {
  * quiz go on with one another's. Null where there is none of this name.
  */
 export function useOpenQuiz(name: string): OpenQuizNow | null {
-  const [open, setOpen] = useState(() => openQuiz(name));
+  const { shelf } = useWorkPlace();
+  const [open, setOpen] = useState(() => openQuiz(name, shelf));
   const [trouble, setTrouble] = useState<KeepTrouble | null>(null);
   useEffect(() => {
-    const renew = ({ key }: StorageEvent): void => {
-      if (key === null || key === OPEN_PREFIX + name) setOpen(openQuiz(name));
+    const renew = (event: StorageEvent): void => {
+      const key = keyOnShelf(event);
+      if (key === null || key === OPEN_PREFIX + name) setOpen(openQuiz(name, shelf));
     };
     addEventListener('storage', renew);
     return () => removeEventListener('storage', renew);
-  }, [name]);
+  }, [name, shelf]);
   const state = useMemo(() => (open === null ? null : foldQuiz(open.entries)), [open]);
   if (open === null || state === null) return null;
   const keep = (next: OpenQuiz): void => {
-    setTrouble(keepOpenQuiz(next));
+    setTrouble(keepOpenQuiz(next, shelf));
     setOpen(next);
   };
   return {
@@ -45,7 +49,7 @@ export function useOpenQuiz(name: string): OpenQuizNow | null {
     state,
     trouble,
     take(event) {
-      const now = openQuiz(name) ?? open;
+      const now = openQuiz(name, shelf) ?? open;
       const taken = takeQuizEntry(foldQuiz(now.entries), {
         ...event,
         atISO: new Date().toISOString(),
@@ -62,7 +66,7 @@ export function useOpenQuiz(name: string): OpenQuizNow | null {
       return taken.state;
     },
     choose(draft) {
-      const now = openQuiz(name) ?? open;
+      const now = openQuiz(name, shelf) ?? open;
       const others = now.drafts.filter(({ place }) => place !== draft.place);
       keep({ ...now, drafts: [...others, draft] });
     },

@@ -3,13 +3,14 @@ import type { Skill } from '../../../machines/job/index.ts';
 import { foldQuiz, type QuizState } from '../../../machines/quiz/index.ts';
 import { type GivenAnswer, keyOfAnswer, type QuizMode } from '../../quiz/index.ts';
 import { askForItem } from '../quiz-item/item-maker.ts';
-import { deviceShelf } from '../work/shelf.ts';
+import { deviceShelf, type Shelf } from '../work/shelf.ts';
+import { useWorkPlace } from '../work/work-place.ts';
 import { type AnswerCounted, answerAt, countAnswers } from './count-answer.ts';
 import { dropOpenQuiz, openQuiz } from './device-open.ts';
 import { GONE } from './gone.ts';
 import { keptAnswers } from './keep-answers.ts';
 import { closedQuiz, type OpenQuiz } from './open-quiz.ts';
-import { quizName, startedOf } from './quiz-name.ts';
+import { startedOf } from './quiz-name.ts';
 
 export interface QuizResult {
   readonly mode: QuizMode;
@@ -32,16 +33,17 @@ export type QuizResultNow =
 
 /** What came of a quiz. One just handed in is judged here, and goes from what is open to what is kept. */
 export function useQuizResult(name: string): QuizResultNow {
-  const [now, setNow] = useState<QuizResultNow>(() => atFirst(name));
+  const { shelf, isClass } = useWorkPlace();
+  const [now, setNow] = useState<QuizResultNow>(() => atFirst(name, shelf));
   const [attempt, setAttempt] = useState(0);
   // biome-ignore lint/correctness/useExhaustiveDependencies: each attempt judges what is left
   useEffect(() => {
     let wanted = true;
-    const open = openQuiz(name);
+    const open = openQuiz(name, shelf);
     const state = open === null ? null : foldQuiz(open.entries);
     if (open === null || state?.phase !== 'over') {
       // Another page may have worked it out in between.
-      setNow(atFirst(name));
+      setNow(atFirst(name, shelf));
       return;
     }
     void judge(state, open, (done, count) => {
@@ -49,7 +51,11 @@ export function useQuizResult(name: string): QuizResultNow {
       return wanted;
     }).then(
       (result) => {
-        if (wanted && result !== null) setNow({ state: 'there', result });
+        if (!wanted || result === null) return;
+        setNow({ state: 'there', result });
+        const counted = result.counted?.answer;
+        // In a class it stays until it is told, however long that takes.
+        if (!isClass && (counted === 'kept' || counted === 'erased')) dropOpenQuiz(name);
       },
       () => {
         if (wanted) setNow({ state: 'failed', again: () => setAttempt((before) => before + 1) });
@@ -58,12 +64,12 @@ export function useQuizResult(name: string): QuizResultNow {
     return () => {
       wanted = false;
     };
-  }, [name, attempt]);
+  }, [name, attempt, shelf, isClass]);
   return now;
 }
 
-function atFirst(name: string): QuizResultNow {
-  const open = openQuiz(name);
+function atFirst(name: string, shelf: Shelf): QuizResultNow {
+  const open = openQuiz(name, shelf);
   if (open !== null) {
     const { phase, items } = foldQuiz(open.entries);
     return phase === 'over'
@@ -109,7 +115,6 @@ async function judge(
   }
   if (!onDone(items.length, items.length)) return null;
   const counted = countAnswers(startedISO, answers, quiz);
-  if (counted.answer === 'kept' || counted.answer === 'erased') dropOpenQuiz(quizName(startedISO));
   return { mode, skill, startedISO, items, answers, unjudged, counted };
 }
 

@@ -59,6 +59,19 @@ function actionText(action: Extract<HistoryEvent, { type: 'action' }>['action'])
       return say('app.act.fault-in', { fault: action.fault });
     case 'clear-fault':
       return say('app.act.fault-out', { fault: action.fault });
+    case 'ramp-fault':
+      return say('app.act.fault-ramp', {
+        fault: action.fault,
+        minutes: Math.round((action.overS / 60) * 10) / 10,
+      });
+    case 'intermittent-fault':
+      return say('app.act.fault-intermittent', { fault: action.fault });
+    case 'set-weather':
+      return say('app.act.weather', { celsius: Math.round(action.temperatureC) });
+    case 'set-gas-supply':
+      return say('app.act.gas-supply', { percent: Math.round(action.share * 100) });
+    case 'set-mains':
+      return say('app.act.mains', { percent: Math.round(action.share * 100) });
     case 'lock':
       return say(action.on ? 'app.act.lock-on' : 'app.act.lock-off', { point: action.point });
     case 'repair':

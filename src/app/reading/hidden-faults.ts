@@ -8,12 +8,33 @@ export function isGivenAway(event: HistoryEvent, events: readonly HistoryEvent[]
   return event.type === 'fault' && !insertedByHand(event.fault, events);
 }
 
+/** Written out: a list of events is shown without the engine. */
+const INSTRUCTOR_ACTS: readonly string[] = [
+  'insert-fault',
+  'ramp-fault',
+  'intermittent-fault',
+  'clear-fault',
+  'set-weather',
+  'set-gas-supply',
+  'set-mains',
+];
+
+/** A fault that comes or goes, and whatever an instructor puts in: for the learner to find. */
+export function isOfInstructor(event: HistoryEvent): boolean {
+  return (
+    event.type === 'fault' ||
+    (event.type === 'action' && INSTRUCTOR_ACTS.includes(event.action.type))
+  );
+}
+
 export function insertedByHand(fault: string, events: readonly HistoryEvent[]): boolean {
   return events.some(
     ({ type, ...rest }) =>
       type === 'action' &&
       'action' in rest &&
-      rest.action.type === 'insert-fault' &&
+      (rest.action.type === 'insert-fault' ||
+        rest.action.type === 'ramp-fault' ||
+        rest.action.type === 'intermittent-fault') &&
       rest.action.fault === fault,
   );
 }

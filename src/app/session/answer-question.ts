@@ -1,6 +1,6 @@
+import { judgeWork } from '../../judging/work/index.ts';
 import type { Held } from './held-run.ts';
 import type { HostPorts } from './host-ports.ts';
-import { judgeWork } from './judge-work.ts';
 import type { Answer } from './protocol.ts';
 import type { Question } from './to-worker.ts';
 

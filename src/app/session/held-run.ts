@@ -1,8 +1,9 @@
 import type { Action, Run, TimedAction } from '../../engine/index.ts';
+import type { Following } from './following.ts';
 import type { Stage } from './host-ports.ts';
 import type { Pace } from './pace.ts';
 import type { PlantWatch } from './plant-watch.ts';
-import type { Facts, Speed, Status } from './protocol.ts';
+import type { Facts, Status } from './protocol.ts';
 
 /** Buttons that are in for as long as they are held. */
 export type PressedButton = 'reset' | 'reset-limits';
@@ -21,7 +22,7 @@ export interface Held {
   log: readonly TimedAction[];
   pace: Pace;
   mode: Status['mode'];
-  speed: Speed;
+  speed: number;
   note: Status['note'];
   head: { s: number; hash: string; frames: number; events: number };
   sent: { frames: number; events: number };
@@ -35,6 +36,9 @@ export interface Held {
   readonly watch: PlantWatch;
   /** The log as the page has it. */
   sentLog: readonly TimedAction[] | null;
+  frozen: boolean;
+  /** Set while it follows a run elsewhere. */
+  following: Following | null;
 }
 
 export function isRunning(state: Held): boolean {
@@ -58,6 +62,14 @@ export function statusOf(state: Held): Omit<Status, 'answered'> {
     headS: state.head.s,
     hash: state.run.hash(),
     note: state.note,
+    frozen: state.frozen,
+    follows:
+      state.following === null
+        ? null
+        : {
+            behindS: toStepS(Math.max(0, state.following.headS - state.run.timeS())),
+            differed: state.following.differed,
+          },
   };
 }
 

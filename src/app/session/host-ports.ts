@@ -18,11 +18,19 @@ export interface Stage {
   facts(run: Run): Facts;
 }
 
+export interface StageChoices {
+  /** Of the kind `quiz` only. */
+  readonly item?: ShownItem | undefined;
+  /** A library laid over the shipped one, unchecked. */
+  readonly given?: unknown;
+  /** In place of the exercise's own. */
+  readonly seed?: number | undefined;
+}
+
 export interface HostPorts {
   nowMs(): number;
   post(message: ToPage, transfer?: Transferable[]): void;
-  /** @param item of the kind `quiz` only */
-  openStage: (id: string, kind: RunKind, item?: ShownItem) => Stage;
+  openStage: (id: string, kind: RunKind, choices: StageChoices) => Stage;
   createRun: (setup: RunSetup) => Run;
   readonly bench: BenchPort;
 }

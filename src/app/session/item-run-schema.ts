@@ -1,8 +1,8 @@
 /** The start that a quiz item is about, as the worker lets it in. */
 import { z } from 'zod';
 import type { FaultOnset, FaultOrder } from '../../engine/index.ts';
+import { timedActionSchema } from '../../judging/logs/index.ts';
 import type { ItemRun } from '../../quiz/index.ts';
-import { timedActionSchema } from './action-schema.ts';
 
 const name = z.string().max(200);
 const timeS = z.number().min(0);

@@ -1,7 +1,7 @@
 import { scripted } from '../../diagnosis/index.ts';
+import { soundSetup } from '../../judging/work/index.ts';
 import { setupOfRun } from '../../quiz/index.ts';
 import type { LearnerLibrary } from '../../scenario/index.ts';
-import { soundSetup } from './exercise-case.ts';
 import { openFailure, type Stage } from './host-ports.ts';
 import type { ShownItem } from './item-run-schema.ts';
 import { HEALTHY_UNTIL_S, stageOf } from './stage.ts';

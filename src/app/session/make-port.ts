@@ -3,6 +3,7 @@ import { INPUTS } from '../../../machines/burner/index.ts';
 import { testPointsOf } from '../../bench/index.ts';
 import { decodeAtlas, scripted } from '../../diagnosis/index.ts';
 import { createRun, type RunEvent, type RunSetup } from '../../engine/index.ts';
+import { soundSetup } from '../../judging/work/index.ts';
 import {
   findWritten,
   type Item,
@@ -13,7 +14,6 @@ import {
 } from '../../quiz/index.ts';
 import type { LearnerLibrary } from '../../scenario/index.ts';
 import type { StartEvent } from '../../wording/index.ts';
-import { soundSetup } from './exercise-case.ts';
 import type { MakePorts } from './make-host.ts';
 import type { MadeItem } from './making-protocol.ts';
 

@@ -38,8 +38,10 @@ const CONTACT_OPERATORS = [
   'clock',
 ] as const;
 
+/** The speeds that a page offers. */
 export const SPEEDS = [1, 2, 5, 20] as const;
-export type Speed = (typeof SPEEDS)[number];
+/** Times real time; a class has speeds of its own. */
+export const speedSchema = z.number().min(0.1).max(64);
 /** Times real time on the way to the next step. */
 export const NEXT_STEP_SPEED = 60;
 
@@ -188,12 +190,16 @@ const statusSchema = z.object({
   /** How many messages of the page the worker had taken in when it said this. */
   answered: z.number().int().min(0),
   mode: z.enum(MODES),
-  speed: z.literal(SPEEDS),
+  speed: speedSchema,
   /** Where the run stands; behind `headS` while it is being run again after a rewind. */
   timeS,
   headS: timeS,
   hash: word,
   note: z.enum(['no step change', 'end of run']).nullable(),
+  /** A class has stopped it: nothing can be done or run here. */
+  frozen: z.boolean(),
+  /** While it follows a run elsewhere: how far it is behind, s, and how often it was found to differ. */
+  follows: z.strictObject({ behindS: z.number(), differed: z.number().int() }).nullable(),
 });
 export type Status = z.infer<typeof statusSchema>;
 
@@ -217,6 +223,10 @@ const answerSchema = z.discriminatedUnion('of', [
 export type Answer = z.infer<typeof answerSchema>;
 
 const floats = z.custom<Float64Array<ArrayBuffer>>((value) => value instanceof Float64Array);
+
+/** Why nothing came of a button: no mistake of anyone's. */
+export const REFUSALS = ['frozen by class', 'follows the class'] as const;
+export type Refusal = (typeof REFUSALS)[number];
 
 export const FAILURES = [
   'unknown scenario',
@@ -258,6 +268,7 @@ export const toPageSchema = z.discriminatedUnion('type', [
     frames: z.number().int().min(0),
     events: z.number().int().min(0),
   }),
+  z.object({ type: z.literal('refused'), why: z.enum(REFUSALS) }),
   z.object({ type: z.literal('expected'), frames: floats }),
   z.object({ type: z.literal('failed'), failure: z.enum(FAILURES), detail: z.string() }),
 ]);

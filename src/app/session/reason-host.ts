@@ -1,13 +1,17 @@
 /** The whole behaviour of the worker that reasons, but for the worker itself, so that it can be tried without a browser. */
-import type { ExerciseCase } from './exercise-case.ts';
-import type { Reasoner } from './reason-port.ts';
+import type { Reasoner } from '../../judging/reasoning/index.ts';
+import type { ExerciseCase } from '../../judging/work/index.ts';
 import type { FromReasoner, Reasoned } from './reasoning-protocol.ts';
 import { type ToReasoner, toReasonerSchema } from './to-reasoner.ts';
 
 export interface ReasonPorts {
   post(message: FromReasoner): void;
   /** Null where there is nothing to find out. */
-  openCase(kind: ToReasoner['kind'], id: string): ExerciseCase | null;
+  openCase(
+    kind: ToReasoner['kind'],
+    id: string,
+    choices: Pick<ToReasoner, 'given' | 'seed'>,
+  ): ExerciseCase | null;
   /** Null where the plant has no atlas; throws where it cannot be fetched. */
   loadAtlas(folder: string, plant: string): Promise<string | null>;
   /** Throws where the text is no atlas. */
@@ -24,12 +28,12 @@ export function createReasonHost(ports: ReasonPorts): ReasonHost {
   const atlases = new Map<string, string | null>();
 
   async function answer(message: ToReasoner): Promise<Reasoned> {
-    const { kind, id, log, desk, untilS, atlases: folder } = message;
+    const { kind, id, given, seed, log, desk, untilS, atlases: folder } = message;
     const upTo = { log: log.length, desk: desk.length };
     const nothing = { reasoning: null, trouble: null, detail: '', upTo };
     const name = `${kind}/${id}`;
     if (!known.has(name)) {
-      const exercise = ports.openCase(kind, id);
+      const exercise = ports.openCase(kind, id, { given, seed });
       if (exercise === null) return nothing;
       let atlas: string | null;
       try {

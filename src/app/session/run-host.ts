@@ -3,11 +3,22 @@
  * timer that ticks it, so that it can be tried without a browser.
  */
 import { answerQuestion } from './answer-question.ts';
-import { copyFrames, type Held, headOf, isRunning, rest, statusOf, toStepS } from './held-run.ts';
+import { createFollow } from './follow-run.ts';
+import { startFollowing } from './following.ts';
+import {
+  copyFrames,
+  type Held,
+  headOf,
+  isPress,
+  isRunning,
+  rest,
+  statusOf,
+  toStepS,
+} from './held-run.ts';
 import { type HostPorts, type OpenFailure, openFailure, type RunHost } from './host-ports.ts';
 import { paceTargetS, startPace, tickPace } from './pace.ts';
 import { createPlantWatch } from './plant-watch.ts';
-import type { Failure, Speed } from './protocol.ts';
+import type { Failure, Refusal } from './protocol.ts';
 import { createMoves } from './run-moves.ts';
 import { type ToWorker, toWorkerSchema } from './to-worker.ts';
 
@@ -19,6 +30,7 @@ export function createRunHost(ports: HostPorts): RunHost {
   let held: Held | null = null;
   let answered = 0;
   const moves = createMoves(ports, fail);
+  const follow = createFollow(ports, fail);
 
   function receive(message: unknown): void {
     answered += 1;
@@ -46,24 +58,41 @@ export function createRunHost(ports: HostPorts): RunHost {
       return;
     }
     if (held === null) return;
+    const why = refusalOf(held, message);
+    if (why !== null) {
+      ports.post({ type: 'refused', why });
+      report(held);
+      return;
+    }
     switch (message.type) {
       case 'play':
         play(held, message.speed);
         break;
       case 'pause':
-        rest(held);
+        if (held.following === null) rest(held);
         break;
       case 'next step':
         runToNextStep(held);
         break;
       case 'act':
-        moves.act(held, message.action);
+        if (message.ordered) moves.order(held, message.action);
+        else moves.act(held, message.action);
+        break;
+      case 'freeze':
+        held.frozen = message.on;
+        if (message.on) rest(held);
+        break;
+      case 'cut to':
+        moves.cutTo(held, message.tS);
+        break;
+      case 'follow':
+        follow.take(held, message.told);
         break;
       case 'seek':
-        moves.seek(held, message.tS);
+        if (held.following === null) moves.seek(held, message.tS);
         break;
       case 'live':
-        moves.seek(held, held.head.s);
+        if (held.following === null) moves.seek(held, held.head.s);
         break;
       case 'stop at':
         held.stopsAtEachStep = message.what === 'each step';
@@ -86,15 +115,16 @@ export function createRunHost(ports: HostPorts): RunHost {
 
   function open(message: Extract<ToWorker, { type: 'open' }>): void {
     held = null;
-    const stage = ports.openStage(message.id, message.kind, message.item);
-    const log = message.log ?? stage.setup.actions;
+    const { given, seed } = message;
+    const stage = ports.openStage(message.id, message.kind, { item: message.item, given, seed });
+    const log = message.follow?.add ?? message.log ?? stage.setup.actions;
     const run = ports.createRun({ ...stage.setup, actions: [...log] });
     const facts = stage.facts(run);
     const { setupHash, rewinds } = facts.work;
     if (message.setupHash !== undefined && message.setupHash !== setupHash) {
       throw openFailure('exercise changed', message.id);
     }
-    run.advanceTo(toStepS(message.untilS ?? facts.arriveS));
+    run.advanceTo(toStepS(message.follow?.headS ?? message.untilS ?? facts.arriveS));
     const state: Held = {
       stage,
       facts,
@@ -113,14 +143,23 @@ export function createRunHost(ports: HostPorts): RunHost {
       pending: [],
       watch: createPlantWatch(ports.bench, rewinds ? null : facts.parts),
       sentLog: null,
+      frozen: false,
+      following: null,
     };
     held = state;
     ports.post({ type: 'opened', facts });
     if (message.hash !== undefined && message.hash !== run.hash()) {
       fail('work differs', `${run.timeS()} s`);
     }
-    if (message.log !== undefined) moves.takeFingersOff(state);
-    for (const action of message.pending ?? []) moves.act(state, action);
+    if (message.follow !== undefined) {
+      state.following = startFollowing(message.follow, run, ports.nowMs());
+      follow.take(state, { ...message.follow, keep: message.follow.add.length, add: [] });
+    } else if (message.log !== undefined) moves.takeFingersOff(state);
+    for (const action of message.pending ?? []) {
+      // Whether it may be done was asked when it was done: the class may have ordered it.
+      if (facts.allow === null || facts.allow.includes(action.type)) moves.act(state, action);
+      else moves.order(state, action);
+    }
     report(state);
   }
 
@@ -134,7 +173,7 @@ export function createRunHost(ports: HostPorts): RunHost {
     }
   }
 
-  function play(state: Held, speed: Speed): void {
+  function play(state: Held, speed: number): void {
     state.speed = speed;
     state.mode = 'playing';
     state.note = null;
@@ -157,6 +196,12 @@ export function createRunHost(ports: HostPorts): RunHost {
     if (state === null) return false;
     try {
       const twinRuns = runTwin(state);
+      if (state.following !== null) {
+        const before = state.run.timeS();
+        const goesOn = follow.tick(state, state.following);
+        if (goesOn || state.run.timeS() !== before) report(state);
+        return goesOn || twinRuns;
+      }
       if (!isRunning(state)) return twinRuns;
       const { endS } = state.stage;
       state.pace = tickPace(state.pace, ports.nowMs());
@@ -239,6 +284,19 @@ export function createRunHost(ports: HostPorts): RunHost {
   }
 
   return { receive, tick };
+}
+
+/** What a class does not let a page do now; null where it does. */
+function refusalOf(state: Held, message: ToWorker): Refusal | null {
+  const { type } = message;
+  const isAct = type === 'act' || type === 'play' || type === 'next step' || type === 'put back';
+  if (state.following !== null) {
+    return isAct || type === 'cut to' ? 'follows the class' : null;
+  }
+  if (!state.frozen || !isAct || ('ordered' in message && message.ordered)) return null;
+  // A finger that was on a button may leave it.
+  if (type === 'act' && isPress(message.action) && !message.action.pressed) return null;
+  return 'frozen by class';
 }
 
 function messageOf(error: unknown): string {

@@ -14,6 +14,12 @@ import { type Failure, NEXT_STEP_SPEED } from './protocol.ts';
 /** A reset shorter than the plant could notice is stretched to this. */
 const MIN_PRESS_S = 0.3;
 
+const PUTS_IN_FAULTS: ReadonlySet<string> = new Set([
+  'insert-fault',
+  'ramp-fault',
+  'intermittent-fault',
+]);
+
 export type Fail = (failure: Failure, detail: string) => void;
 
 export function createMoves(ports: HostPorts, fail: Fail) {
@@ -50,10 +56,33 @@ export function createMoves(ports: HostPorts, fail: Fail) {
     state.head = headOf(state.run);
   }
 
+  /** By the class: at the head, whatever a learner may do here. */
+  function order(state: Held, action: Action): void {
+    if (state.run.timeS() < state.head.s) advance(state, state.head.s);
+    if (state.run.timeS() === 0) advance(state, state.facts.frameS);
+    doNow(state, action);
+    state.head = headOf(state.run);
+  }
+
+  /** What was done from that moment on is gone, and there is the head; never before anyone came. */
+  function cutTo(state: Held, wantedS: number): void {
+    const { frameS, arriveS } = state.facts;
+    const tS = Math.max(arriveS, toStepS(Math.floor(wantedS / frameS + 1e-6) * frameS));
+    rest(state);
+    state.press = null;
+    if (tS >= state.head.s) {
+      advance(state, state.head.s);
+      return;
+    }
+    const own = state.stage.setup.actions.filter(({ t }) => t >= tS);
+    state.log = [...state.log.filter(({ t }) => t < tS), ...own];
+    goBackTo(state, tS);
+  }
+
   /** Back to just before the last fault put in by hand; nothing where there is none. */
   function putBack(state: Held): void {
     const place = state.log.findLastIndex(
-      (entry) => entry.type === 'insert-fault' && !isOwn(state, entry),
+      (entry) => PUTS_IN_FAULTS.has(entry.type) && !isOwn(state, entry),
     );
     const broken = state.log[place];
     if (!state.facts.work.rewinds || broken === undefined) return;
@@ -161,7 +190,17 @@ export function createMoves(ports: HostPorts, fail: Fail) {
     if (toStepS(run.timeS()) >= toStepS(head.s)) state.head = headOf(run);
   }
 
-  return { repace, act, putBack, seek, takeFingersOff, advance, advanceWatchingSteps };
+  return {
+    repace,
+    act,
+    order,
+    cutTo,
+    putBack,
+    seek,
+    takeFingersOff,
+    advance,
+    advanceWatchingSteps,
+  };
 }
 
 /** While a finger is on the reset, time runs as it does for the finger. */

@@ -31,7 +31,7 @@ const NOTHING: Reasoned = {
 
 export function createReasonSide(
   ways: ReasonerWays | null,
-  { kind, id }: Pick<SessionOpening, 'kind' | 'id'>,
+  { kind, id, given, seed }: Pick<SessionOpening, 'kind' | 'id' | 'given' | 'seed'>,
   savedNow: () => SavedRun | null,
 ) {
   let worker: WorkerLike<ToReasoner> | null = null;
@@ -63,6 +63,8 @@ export function createReasonSide(
       ask: number,
       kind,
       id,
+      ...(given === undefined ? {} : { given }),
+      ...(seed === undefined ? {} : { seed }),
       log: [...log],
       desk: [...asked.desk],
       untilS: headS,

@@ -9,10 +9,11 @@ import type {
   TimedAction,
 } from '../../engine/index.ts';
 import type { FrameHistory } from './frame-history.ts';
-import type { Facts, Failure, HistoryEvent, Speed, Status } from './protocol.ts';
+import type { Facts, Failure, HistoryEvent, Refusal, Status } from './protocol.ts';
 import type { Reasoned } from './reasoning-protocol.ts';
 import type { Store } from './store.ts';
 import type { Opening, ToWorker } from './to-worker.ts';
+import type { Told } from './told.ts';
 import type { BenchState, Meter, Verdict } from './work-protocol.ts';
 
 export interface Moment {
@@ -39,12 +40,16 @@ export interface SessionState {
   /** Looking back: the shown moment is not where the run was. */
   readonly lookingBack: boolean;
   readonly failure: { readonly failure: Failure; readonly detail: string } | null;
+  /** Why nothing came of what was done last; `count` grows with each, so that it can be shown again. */
+  readonly refusal: { readonly why: Refusal; readonly count: number } | null;
   /** Grows when frames were replaced, so that what was drawn from them is drawn again. */
   readonly revision: number;
 }
 
 /** How a run is opened: new, or as the saved work left it. */
-export interface SessionOpening extends Opening {
+export interface SessionOpening extends Omit<Opening, 'follow'> {
+  /** The run follows another: where that one has come to. */
+  readonly follow?: Told;
   /** Runs at once when it is open; so it does unless told otherwise. */
   readonly play?: boolean;
 }
@@ -76,9 +81,19 @@ export interface Session {
   expectedFrames(): readonly Float64Array[] | null;
   /** The frame at the shown moment. */
   shownFrame(): Float64Array | null;
-  play(speed?: Speed): void;
+  play(speed?: number): void;
   pause(): void;
   nextStep(): void;
+  /** By the class: whatever the exercise lets a learner do, and whether it is frozen or not. */
+  order(what: Action | 'next step'): void;
+  /** By the class: while it is on nothing can be done or run here; `order` can. */
+  freeze(on: boolean): void;
+  /** What was done from that moment on is gone, and there is the head of the run; paused. */
+  cutTo(tS: number): void;
+  /** Goes where another run has come to. Only where it was opened with `follow`. */
+  follow(told: Told): void;
+  /** Where this run stands, for those that follow it: at once when something is done or its pace changes, else twice a second. */
+  onLead(listener: (told: Told) => void): () => void;
   act(action: Action): void;
   /** The same; in a job it is always done at the head, and ends a look back. */
   perform(action: Action): void;

@@ -33,6 +33,7 @@ import type {
 import { advanceShownS } from './shown-clock.ts';
 import { createStore } from './store.ts';
 import type { ToWorker } from './to-worker.ts';
+import { changeOfTold, createLead, type Told } from './told.ts';
 
 /** Less than a frame apart is the same moment. */
 const SAME_S = 0.05;
@@ -45,9 +46,13 @@ export function createSession(
   worker: WorkerLike,
   what: string | SessionOpening,
   reasoner: ReasonerWays | null = null,
+  nowMs: () => number = () => performance.now(),
 ): Session {
-  const { play: playsAtOnce = true, ...opening } =
-    typeof what === 'string' ? ({ kind: 'watch', id: what } as SessionOpening) : what;
+  const {
+    play: playsAtOnce = true,
+    follow: followed,
+    ...opening
+  } = typeof what === 'string' ? ({ kind: 'watch', id: what } as SessionOpening) : what;
   const store = createStore<SessionState>({
     phase: 'opening',
     facts: null,
@@ -56,6 +61,7 @@ export function createSession(
     shownS: 0,
     lookingBack: false,
     failure: null,
+    refusal: null,
     revision: 0,
   });
   const listeners = new Set<MomentListener>();
@@ -77,6 +83,9 @@ export function createSession(
   const publisher = createMomentPublisher(store);
   const saved = createSavedRun();
   const plant = createPlantSide({ send, perform, facts: () => store.read().facts });
+  const lead = createLead(nowMs);
+  /** The log that was told last of the run that is followed. */
+  let followedLog = followed?.log ?? null;
   const reasoning = createReasonSide(reasoner, opening, saved.now);
 
   function send(message: ToWorker): void {
@@ -99,7 +108,7 @@ export function createSession(
         history = createFrameHistory(message.facts.channels.length, message.facts.frameS);
         publisher.watch(message.facts.channels);
         store.write({ phase: 'open', facts: message.facts, failure: null });
-        if (playsAtOnce) send({ type: 'play', speed: 1 });
+        if (playsAtOnce && followedLog === null) send({ type: 'play', speed: 1 });
         break;
       case 'batch':
         if (history !== null) takeBatch(history, message);
@@ -113,6 +122,11 @@ export function createSession(
           revision: revision + 1,
         });
         dirty = true;
+        break;
+      }
+      case 'refused': {
+        const { refusal } = store.read();
+        store.write({ refusal: { why: message.why, count: (refusal?.count ?? 0) + 1 } });
         break;
       }
       case 'expected':
@@ -140,11 +154,18 @@ export function createSession(
     }
     if (batch.plant !== undefined) plant.takeNews(batch.plant);
     saved.takeStatus(batch.status);
+    const told = toldNow(batch.status);
+    if (told !== null) lead.tell(told);
     // Posted before the worker knew where the page wants to be: true, but no longer to the point.
     if (batch.status.answered < awaited) return;
     lastStatus = batch.status;
     aim = null;
     if (!sameMode(status, batch.status)) store.write({ status: batch.status });
+  }
+
+  function toldNow({ timeS, hash, mode, speed }: Status): Told | null {
+    const log = saved.now()?.log;
+    return log === undefined ? null : { log, headS: timeS, hash, mode, speed };
   }
 
   function failWith(failure: Failure, detail: string): void {
@@ -195,7 +216,7 @@ export function createSession(
 
   /** Whether the run itself goes back when someone looks back. */
   function rewinds(): boolean {
-    return store.read().facts?.work.rewinds ?? true;
+    return followedLog === null && (store.read().facts?.work.rewinds ?? true);
   }
 
   function settle(): void {
@@ -215,6 +236,10 @@ export function createSession(
 
   function backToLive(): void {
     scrubS = null;
+    if (followedLog !== null) {
+      dirty = true;
+      return;
+    }
     send({ type: 'live' });
     awaited = sent;
     if (lastStatus !== null) {
@@ -232,7 +257,11 @@ export function createSession(
     saved.await(action, sent);
   }
 
-  send({ type: 'open', ...opening });
+  send({
+    type: 'open',
+    ...opening,
+    ...(followed === undefined ? {} : { follow: changeOfTold(followed) }),
+  });
 
   return {
     store,
@@ -248,6 +277,31 @@ export function createSession(
       leaveTheRecord();
       send({ type: 'next step' });
     },
+    order(what) {
+      scrubS = null;
+      if (what === 'next step') {
+        send({ type: 'next step', ordered: true });
+        return;
+      }
+      // Saved before it is sent, so that it is never done without being known to be ordered.
+      saved.await(what, sent + 1);
+      send({ type: 'act', action: what, ordered: true });
+    },
+    freeze(on) {
+      if (on) scrubS = null;
+      send({ type: 'freeze', on });
+    },
+    cutTo(tS) {
+      scrubS = null;
+      send({ type: 'cut to', tS });
+      awaited = sent;
+    },
+    follow(told) {
+      if (followedLog === null) throw new Error('opened to be acted on, not to follow');
+      send({ type: 'follow', told: changeOfTold(told, followedLog) });
+      followedLog = told.log;
+    },
+    onLead: (listener) => lead.listen(listener, lastStatus === null ? null : toldNow(lastStatus)),
     act: perform,
     perform,
     ...plant.acts,
@@ -264,7 +318,7 @@ export function createSession(
       if (history === null || lastStatus === null) return;
       const mode = aim?.mode ?? lastStatus.mode;
       if (scrubS === null && !lookedBack) resumeAfterLook = mode === 'playing';
-      if (mode !== 'paused') {
+      if (mode !== 'paused' && followedLog === null) {
         send({ type: 'pause' });
         awaited = sent;
         aim = { mode: 'paused' };
@@ -296,7 +350,14 @@ export function createSession(
 }
 
 function sameMode(a: Status | null, b: Status): boolean {
-  return a !== null && a.mode === b.mode && a.speed === b.speed && a.note === b.note;
+  return (
+    a !== null &&
+    a.mode === b.mode &&
+    a.speed === b.speed &&
+    a.note === b.note &&
+    a.frozen === b.frozen &&
+    a.follows?.differed === b.follows?.differed
+  );
 }
 
 function framesOf(data: Float64Array, width: number): Float64Array[] {

@@ -1,20 +1,18 @@
 import { COMMANDS, describeStep, INPUTS, STEPS, TARGETS } from '../../../machines/burner/index.ts';
 import { ASK_TOPICS } from '../../../machines/job/index.ts';
 import {
-  ACTION_TABLES,
+  FAULT_ACTS,
   faultsFor,
   inputReadings,
   type Run,
   type RunSetup,
 } from '../../engine/index.ts';
-import { addText, createHash, digest } from '../../numeric/index.ts';
+import { exerciseSetup, MAX_RUN_S, setupHash } from '../../judging/work/index.ts';
 import {
-  answerOfDrill,
-  answerOfJob,
   type ExerciseAnswer,
   type ExerciseKind,
-  jobSetup,
   type LearnerLibrary,
+  type RunChoices,
   setupOf,
 } from '../../scenario/index.ts';
 import { benchPort } from './bench-port.ts';
@@ -28,22 +26,24 @@ import type { RunKind } from './work-protocol.ts';
 /** A healthy start that has not reached modulation by then will not be waited for. */
 export const HEALTHY_UNTIL_S = 420;
 
-/** The recorder keeps one hour; a run that can be rewound ends there rather than forget its own beginning. */
-export const MAX_RUN_S = 3600;
-/** A visit is longer than its record: what was earlier than an hour ago can no longer be looked at. */
-const MAX_VISIT_S = 8 * 3600;
-
 /** What a scenario or an exercise of the library sets up, with all that the page needs to explain it. */
-export function openStage(library: LearnerLibrary, id: string, kind: RunKind = 'watch'): Stage {
+export function openStage(
+  library: LearnerLibrary,
+  id: string,
+  kind: RunKind = 'watch',
+  choices: Pick<RunChoices, 'seed'> = {},
+): Stage {
   // The start of a quiz item stands in no file; the stage for it is in item-stage.ts.
   if (kind === 'quiz') throw openFailure('unknown scenario', id);
-  return kind === 'watch' ? stageOfStart(library, id) : stageOfExercise(library, kind, id);
+  return kind === 'watch'
+    ? stageOfStart(library, id, choices)
+    : stageOfExercise(library, kind, id, choices);
 }
 
-function stageOfStart(library: LearnerLibrary, id: string): Stage {
+function stageOfStart(library: LearnerLibrary, id: string, choices: RunChoices): Stage {
   const scenario = library.scenarios.find((one) => one.id === id);
   if (scenario === undefined) throw openFailure('unknown scenario', id);
-  const setup = setupOf(library, id);
+  const setup = setupOf(library, id, choices);
   if (setup === null) throw openFailure('scenario does not load', id);
   const { title, summary, caution, allow, until } = scenario;
   return stageOf(setup, {
@@ -57,43 +57,29 @@ function stageOfStart(library: LearnerLibrary, id: string): Stage {
   });
 }
 
-function stageOfExercise(library: LearnerLibrary, kind: ExerciseKind, id: string): Stage {
+function stageOfExercise(
+  library: LearnerLibrary,
+  kind: ExerciseKind,
+  id: string,
+  choices: RunChoices,
+): Stage {
   const all = { job: library.jobs, drill: library.drills, lesson: library.lessons }[kind];
   const exercise = all.find((one) => one.id === id);
   if (exercise === undefined) throw openFailure('unknown scenario', id);
-  const found = jobSetup(library, kind, id);
+  const found = exerciseSetup(library, kind, id, choices);
   if (found === null) throw openFailure('scenario does not load', id);
-  const { arriveAt, ...setup } = found;
-  const isLesson = kind === 'lesson';
+  const { setup, allow, arriveS, endS, answer } = found;
   return stageOf(setup, {
     kind,
     card: { id, title: exercise.title, summary: '', caution: exercise.caution ?? null },
-    allow: isLesson ? null : ACTS_ON_A_VISIT,
-    arriveS: arriveAt,
-    endS: isLesson ? MAX_RUN_S : MAX_VISIT_S,
+    allow: allow === null ? null : [...allow],
+    arriveS,
+    endS,
     // On a visit nobody lays the expected run beside what happens.
-    healthyUntilS: isLesson ? HEALTHY_UNTIL_S : 0,
-    answer: answerOf(library, kind, id, setup),
+    healthyUntilS: kind === 'lesson' ? HEALTHY_UNTIL_S : 0,
+    answer,
   });
 }
-
-function answerOf(
-  { jobs, drills }: LearnerLibrary,
-  kind: ExerciseKind,
-  id: string,
-  { plant }: RunSetup,
-): ExerciseAnswer | null {
-  const isIt = (one: { readonly id: string }) => one.id === id;
-  const job = kind === 'job' ? jobs.find(isIt) : undefined;
-  if (job !== undefined) return answerOfJob(job, plant);
-  const drill = kind === 'drill' ? drills.find(isIt) : undefined;
-  return drill === undefined ? null : answerOfDrill(drill, plant);
-}
-
-/** On a visit faults come and go by what hands do, not by name. */
-const ACTS_ON_A_VISIT = Object.keys(ACTION_TABLES).filter(
-  (type) => type !== 'insert-fault' && type !== 'clear-fault',
-);
 
 interface Frame {
   readonly kind: RunKind;
@@ -156,7 +142,7 @@ function factsOf(setup: RunSetup, run: Run, frame: Frame): Facts {
       .map((cock) => ({ id: cock.id, channel: `gas.${cock.id}.opening` })),
     wiring: wiringFacts(plant),
     allow,
-    work: { kind, rewinds: rewinds(kind), allow, seed: setup.seed, setupHash: hashOf(setup) },
+    work: { kind, rewinds: rewinds(kind), allow, seed: setup.seed, setupHash: setupHash(setup) },
     arriveS,
     parts: run.parts().map((part) => ({ ...part, ways: [...part.ways] })),
     settings: [...run.settings()],
@@ -178,17 +164,11 @@ function healthy(setup: RunSetup): RunSetup {
   return {
     ...setup,
     faults: [],
-    actions: setup.actions.filter(({ type }) => type !== 'insert-fault' && type !== 'clear-fault'),
+    actions: setup.actions.filter(({ type }) => !FAULT_ACTS.includes(type)),
   };
 }
 
 /** A plant at work cannot be taken back; one that is shown can. */
 function rewinds(kind: RunKind): boolean {
   return kind === 'watch' || kind === 'lesson' || kind === 'quiz';
-}
-
-function hashOf(setup: RunSetup): string {
-  const hash = createHash();
-  addText(hash, JSON.stringify(setup));
-  return digest(hash);
 }

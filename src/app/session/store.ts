@@ -23,11 +23,14 @@ export function createStore<T extends object>(initial: T): Store<T> {
   };
 }
 
-export function useStore<T>(store: Store<T>): T {
-  return useSyncExternalStore(store.subscribe, store.read);
+/** What a store is read by; others have values that are read in the same way. */
+type Readable<T> = Pick<Store<T>, 'read' | 'subscribe'>;
+
+export function useStore<T>(store: Readable<T>): T {
+  return useSyncExternalStore(store.subscribe, store.read, store.read);
 }
 
 /** Renders only when the picked part changes; `pick` must hand back a stable value. */
-export function useStorePart<T, P>(store: Store<T>, pick: (value: T) => P): P {
+export function useStorePart<T, P>(store: Readable<T>, pick: (value: T) => P): P {
   return useSyncExternalStore(store.subscribe, () => pick(store.read()));
 }

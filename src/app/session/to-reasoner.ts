@@ -1,7 +1,6 @@
 /** What the page tells the worker that reasons. Kept apart, so that the page itself does not load the engine. */
 import { z } from 'zod';
-import { deskSchema } from '../work/desk-schema.ts';
-import { timedActionSchema } from './action-schema.ts';
+import { deskSchema, timedActionSchema } from '../../judging/logs/index.ts';
 
 export const REASONED_KINDS = ['job', 'drill'] as const;
 
@@ -10,6 +9,9 @@ export const toReasonerSchema = z.strictObject({
   ask: z.number().int(),
   kind: z.enum(REASONED_KINDS),
   id: z.string().max(200),
+  /** As the run was opened with. */
+  given: z.unknown().optional(),
+  seed: z.number().int().min(0).optional(),
   log: z.array(timedActionSchema),
   desk: deskSchema,
   untilS: z.number().min(0),

@@ -23,7 +23,10 @@ import type {
   RepairWay,
   Setting,
 } from '../../engine/index.ts';
+import type { Verdict } from '../../judging/work/index.ts';
 import { QUANTITY_KINDS, UNITS } from '../../quantity/index.ts';
+
+export type { ClaimVerdict, NeedlessWork, Verdict } from '../../judging/work/index.ts';
 
 export const WORK_KINDS = ['watch', 'job', 'drill', 'lesson'] as const;
 export type WorkKind = (typeof WORK_KINDS)[number];
@@ -185,8 +188,7 @@ export const proofSchema = z.object({
   proved: z.boolean(),
 }) as unknown as z.ZodType<Proof>;
 
-export const truthSchema = z.object({
-  /** What the exercise brought, in its order; empty when nothing was wrong with the plant. */
+const truthSchema = z.object({
   faults: z.array(
     z.object({
       id: word,
@@ -198,48 +200,36 @@ export const truthSchema = z.object({
   ),
 });
 
-/** A cause that was named, held against what was the matter. */
-export const claimVerdictSchema = z.object({
+const claimVerdictSchema = z.object({
   part: word,
   right: z.boolean(),
-  /** At least one pinned reading was given for it. */
   supported: z.boolean(),
-  /** Right by another name than that of the part which is mended. */
   another: z.boolean(),
-  /** The fault that it is right for; null where it is wrong, or right that there is none. */
   fault: word.nullable(),
 });
-export type ClaimVerdict = z.infer<typeof claimVerdictSchema>;
 
-/** Work on a part with which nothing was wrong. */
-export const needlessWorkSchema = z.object({
+const needlessWorkSchema = z.object({
   t: timeS,
   part: word,
   way: wayOf,
   minutes: z.number(),
   cost: z.number(),
 });
-export type NeedlessWork = z.infer<typeof needlessWorkSchema>;
 
 /** What comes of the work. */
-export const verdictSchema = z.object({
+export const verdictSchema: z.ZodType<Verdict> = z.object({
   conduct: z.array(findingSchema),
   minutes: minutesSchema,
   proof: proofSchema,
   truth: truthSchema,
-  /** Faults that still stand, or come back while the plant is left alone. */
   standing: z.array(word),
-  /** Whether the burner, left alone after the work, stayed out of lockout, for how long, and whether it was in service at all. */
   held: z.object({
     held: z.boolean(),
     forS: timeS,
     lockout: word.nullable(),
     ran: z.boolean(),
   }),
-  /** In the order they were made; empty where no cause is to be named. */
   claims: z.array(claimVerdictSchema),
-  /** Parts of causes that no claim named. */
   missed: z.array(word),
   needless: z.array(needlessWorkSchema),
 });
-export type Verdict = z.infer<typeof verdictSchema>;

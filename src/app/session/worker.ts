@@ -5,8 +5,9 @@
  */
 import library from 'virtual:library';
 import { createRun } from '../../engine/index.ts';
+import { caseOfExercise } from '../../judging/work/index.ts';
+import type { AuthorHost } from '../teach-scenarios/author-host.ts';
 import { benchPort } from './bench-port.ts';
-import { caseOfExercise } from './exercise-case.ts';
 import { openFailure } from './host-ports.ts';
 import type { MakeHost } from './make-host.ts';
 import type { ReasonHost } from './reason-host.ts';
@@ -18,13 +19,18 @@ const TICK_MS = 25;
 
 /** What opens the start of a quiz item comes with the first of them; till then its mail waits. */
 let openItemStage: typeof import('./item-stage.ts').openItemStage | null = null;
+/** So does what checks an exercise that is no shipped one. */
+let libraryWith: typeof import('./given-library.ts').libraryWith | null = null;
 let waiting: unknown[] | null = null;
+
+const laidOver = (given: unknown) => libraryWith?.(library, given) ?? library;
 
 const host = createRunHost({
   nowMs: () => performance.now(),
   post: (message, transfer = []) => self.postMessage(message, { transfer }),
-  openStage(id, kind, item) {
-    if (item === undefined) return openStage(library, id, kind);
+  openStage(id, kind, { item, given, seed }) {
+    const choices = seed === undefined ? {} : { seed };
+    if (item === undefined) return openStage(laidOver(given), id, kind, choices);
     if (openItemStage === null) throw openFailure('unknown scenario', id);
     return openItemStage(library, id, item);
   },
@@ -36,14 +42,17 @@ let reasoning: Promise<ReasonHost> | null = null;
 
 /** What reasons comes when it is asked for: a plant that is only run never loads it. */
 async function startReasoning(): Promise<ReasonHost> {
-  const [{ createReasonHost }, { loadAtlas }, { createReasoner }] = await Promise.all([
-    import('./reason-host.ts'),
-    import('./load-atlas.ts'),
-    import('./reason-port.ts'),
-  ]);
+  const [{ createReasonHost }, { loadAtlas }, { createReasoner }, { libraryWith }] =
+    await Promise.all([
+      import('./reason-host.ts'),
+      import('./load-atlas.ts'),
+      import('../../judging/reasoning/index.ts'),
+      import('./given-library.ts'),
+    ]);
   return createReasonHost({
     post: (message) => self.postMessage(message),
-    openCase: (kind, id) => caseOfExercise(library, kind, id),
+    openCase: (kind, id, { given, seed }) =>
+      caseOfExercise(libraryWith(library, given), kind, id, seed === undefined ? {} : { seed }),
     loadAtlas,
     createReasoner,
   });
@@ -64,6 +73,20 @@ async function startMaking(): Promise<MakeHost> {
   });
 }
 
+let authoring: Promise<AuthorHost> | null = null;
+
+async function startAuthoring(): Promise<AuthorHost> {
+  const [{ createAuthorHost }, { loadAtlas }] = await Promise.all([
+    import('../teach-scenarios/author-host.ts'),
+    import('./load-atlas.ts'),
+  ]);
+  return createAuthorHost({
+    library,
+    post: (message) => self.postMessage(message),
+    loadAtlas,
+  });
+}
+
 let timer: ReturnType<typeof setTimeout> | null = null;
 
 function tick(): void {
@@ -76,6 +99,17 @@ self.onmessage = (event: MessageEvent) => {
     making.then((makes) => makes.receive(event.data)).catch(failLoudly);
     return;
   }
+  if (isOfType(event.data, 'ask here')) {
+    import('./here-host.ts')
+      .then(({ answerHere }) => self.postMessage(answerHere(library, event.data)))
+      .catch(failLoudly);
+    return;
+  }
+  if (isOfType(event.data, 'author')) {
+    authoring ??= startAuthoring();
+    authoring.then((author) => author.receive(event.data)).catch(failLoudly);
+    return;
+  }
   if (isOfType(event.data, 'reason')) {
     reasoning ??= startReasoning();
     reasoning.then((reasons) => reasons.receive(event.data)).catch(failLoudly);
@@ -85,9 +119,10 @@ self.onmessage = (event: MessageEvent) => {
     waiting.push(event.data);
     return;
   }
-  if (openItemStage === null && opensItem(event.data)) {
+  const loads = whatLoads(event.data);
+  if (loads !== null) {
     waiting = [event.data];
-    loadItemStage().catch(failLoudly);
+    loads().then(letIn).catch(failLoudly);
     return;
   }
   receive(event.data);
@@ -98,8 +133,21 @@ function receive(message: unknown): void {
   if (timer === null) timer = setTimeout(tick, 0);
 }
 
+/** What has to come before a message can be answered; null where it is there. */
+function whatLoads(message: unknown): (() => Promise<void>) | null {
+  if (openItemStage === null && opens(message, 'item')) return loadItemStage;
+  return libraryWith === null && opens(message, 'given') ? loadLibraryWith : null;
+}
+
 async function loadItemStage(): Promise<void> {
   ({ openItemStage } = await import('./item-stage.ts'));
+}
+
+async function loadLibraryWith(): Promise<void> {
+  ({ libraryWith } = await import('./given-library.ts'));
+}
+
+function letIn(): void {
   const mail = waiting ?? [];
   waiting = null;
   for (const message of mail) receive(message);
@@ -112,9 +160,9 @@ function failLoudly(error: unknown): void {
   });
 }
 
-function opensItem(message: unknown): boolean {
-  const { item } = (message ?? {}) as { readonly item?: unknown };
-  return isOfType(message, 'open') && item !== undefined;
+function opens(message: unknown, what: 'item' | 'given'): boolean {
+  const found = ((message ?? {}) as { readonly [key: string]: unknown })[what];
+  return isOfType(message, 'open') && found !== undefined;
 }
 
 function isOfType(message: unknown, type: string): boolean {

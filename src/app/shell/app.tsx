@@ -1,27 +1,22 @@
-import { type ComponentType, lazy, Suspense, useEffect } from 'react';
-import { loadMessages, type MessagePart, say } from '../../i18n/index.ts';
+import { Suspense, useEffect } from 'react';
+import { say } from '../../i18n/index.ts';
 import { FrontPage } from '../front/front-page.tsx';
 import { ITEM_MESSAGE_PARTS } from '../quiz-item/item-message-parts.ts';
 import type { Store } from '../session/store.ts';
 import type { Surroundings } from '../settings/theme.ts';
+import { lazyPage, RUN_WORDS, WORK_WORDS } from './lazy-page.ts';
 import { LoadGuard } from './load-guard.tsx';
 import type { Route } from './route.ts';
 import { useRoute } from './use-route.ts';
 
-/** What needs the plants, and what needs the drawing, is fetched when it is wanted, with its words. */
-const RUN_WORDS = ['app', 'sequence', 'view'] as const;
-const WORK_WORDS = [
-  ...RUN_WORDS,
+const RESULT_WORDS = [
+  ...ITEM_MESSAGE_PARTS,
   'bench',
-  'close-up',
   'conduct',
-  'debrief',
-  'debrief-branch',
-  'debrief-way',
-  'guidance',
-  'job',
-  'ladder',
-  'learner',
+  'quiz-paper',
+  'class-result',
+  'teach-class',
+  'teach-results',
 ] as const;
 
 const PractisePage = lazyPage(
@@ -37,6 +32,40 @@ const PaperPage = lazyPage(
   [...ITEM_MESSAGE_PARTS, 'quiz-paper'],
   async () => (await import('../teach-paper/paper-page.tsx')).PaperPage,
 );
+const PackagePage = lazyPage(
+  ['quiz', 'quiz-paper', 'job', 'package'],
+  async () => (await import('../teach-package/package-page.tsx')).PackagePage,
+);
+const ScenariosPage = lazyPage(
+  ['teach-class', 'teach-scenarios'],
+  async () => (await import('../teach-scenarios/scenarios-page.tsx')).ScenariosPage,
+);
+const ScenarioPage = lazyPage(
+  [...WORK_WORDS, 'quiz', 'scenario', 'teach-class', 'teach-scenarios'],
+  async () => (await import('../teach-scenarios/scenario-page.tsx')).ScenarioPage,
+);
+const ClassesPage = lazyPage(
+  [...ITEM_MESSAGE_PARTS, 'quiz-paper', 'class', 'teach-class'],
+  async () => (await import('../teach-class/classes-page.tsx')).ClassesPage,
+);
+const TeachClassPage = lazyPage(
+  [...WORK_WORDS, ...ITEM_MESSAGE_PARTS, 'class', 'teach-class', 'teach-poll'],
+  async () => (await import('../teach-class/class-page.tsx')).TeachClassPage,
+);
+const ProjectorPage = lazyPage(
+  [...WORK_WORDS, 'class', 'teach-class', 'teach-poll'],
+  async () => (await import('../teach-class/projector-page.tsx')).ProjectorPage,
+);
+const ResultsPage = lazyPage(
+  RESULT_WORDS,
+  async () => (await import('../teach-results/results-page.tsx')).ResultsPage,
+);
+const KeptClassesPage = lazyPage(
+  RESULT_WORDS,
+  async () => (await import('../teach-results/kept-classes-page.tsx')).KeptClassesPage,
+);
+const JoinPage = lazyPage(['class'], async () => (await import('../class/join-page.tsx')).JoinPage);
+const SeatPage = lazyPage(['class'], async () => (await import('../class/seat-page.tsx')).SeatPage);
 const BlindPage = lazyPage(
   RUN_WORDS,
   async () => (await import('../working/blind-page.tsx')).BlindPage,
@@ -71,16 +100,6 @@ const QuizResultPage = lazyPage(
   async () => (await import('../quiz/quiz-result-page.tsx')).QuizResultPage,
 );
 
-function lazyPage<Props extends object>(
-  words: readonly MessagePart[],
-  load: () => Promise<ComponentType<Props>>,
-) {
-  return lazy(async () => {
-    const [page] = await Promise.all([load(), loadMessages(words)]);
-    return { default: page };
-  });
-}
-
 export function App({ surroundings }: { readonly surroundings: Store<Surroundings> }) {
   const route = useRoute();
   useTitle(route);
@@ -105,6 +124,40 @@ function pageOf(route: Route, surroundings: Store<Surroundings>) {
       return <TeachPage />;
     case 'paper':
       return <PaperPage />;
+    case 'package':
+      return <PackagePage />;
+    case 'scenarios':
+      return <ScenariosPage />;
+    case 'scenario':
+      return (
+        <ScenarioPage
+          key={`${route.kind} ${route.id}`}
+          kind={route.kind}
+          id={route.id}
+          surroundings={surroundings}
+        />
+      );
+    case 'classes':
+      return <ClassesPage />;
+    case 'class':
+      return <TeachClassPage key={route.id} id={route.id} surroundings={surroundings} />;
+    case 'class-results':
+      return <ResultsPage key={route.id} id={route.id} />;
+    case 'kept-classes':
+      return <KeptClassesPage />;
+    case 'projector':
+      return (
+        <ProjectorPage
+          key={route.id}
+          id={route.id}
+          projectorKey={route.key}
+          surroundings={surroundings}
+        />
+      );
+    case 'join':
+      return <JoinPage key={route.code} code={route.code} />;
+    case 'seat':
+      return <SeatPage key={route.code} code={route.code} surroundings={surroundings} />;
     case 'job':
       return <JobPage key={route.id} id={route.id} surroundings={surroundings} />;
     case 'branch':
@@ -157,6 +210,20 @@ function titleOf(route: Route): string {
       return say('app.teach.title');
     case 'paper':
       return say('app.teach.paper');
+    case 'package':
+      return say('app.teach.package');
+    case 'scenarios':
+    case 'scenario':
+      return say('app.teach.scenarios');
+    case 'classes':
+    case 'class':
+    case 'class-results':
+    case 'kept-classes':
+    case 'projector':
+      return say(`app.title.${route.page}`);
+    case 'join':
+    case 'seat':
+      return say(`app.title.${route.page}`);
     case 'quiz':
       return say('app.quiz.title');
     case 'quiz-taking':

@@ -1,5 +1,6 @@
 import { Component, type ReactNode } from 'react';
 import { say } from '../../i18n/index.ts';
+import { WayOut } from './way-out.tsx';
 
 /** React catches a failing part of the page only through a class. */
 export class LoadGuard extends Component<
@@ -22,9 +23,9 @@ export class LoadGuard extends Component<
           <button type="button" className="button primary" onClick={() => location.reload()}>
             {say('app.broken.reload')}
           </button>{' '}
-          <a className="button" href="#/">
+          <WayOut className="button" href="#/">
             {say('app.broken.home')}
-          </a>
+          </WayOut>
         </p>
       </main>
     );

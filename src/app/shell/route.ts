@@ -8,6 +8,23 @@ export type Route =
   | { readonly page: 'teach' }
   /** Questions on paper. */
   | { readonly page: 'paper' }
+  /** A package for a learning system. */
+  | { readonly page: 'package' }
+  /** Files that are written here: all of them, and one as text and form. */
+  | { readonly page: 'scenarios' }
+  | { readonly page: 'scenario'; readonly kind: WrittenKind; readonly id: string }
+  /** Where classes are opened. */
+  | { readonly page: 'classes' }
+  /** One class, as its instructor has it. */
+  | { readonly page: 'class'; readonly id: string }
+  | { readonly page: 'projector'; readonly id: string; readonly key: string }
+  | { readonly page: 'class-results'; readonly id: string }
+  /** All classes that the server keeps. */
+  | { readonly page: 'kept-classes' }
+  /** The door of a class; the code is empty where the address has none. */
+  | { readonly page: 'join'; readonly code: string }
+  /** A learner's place in a class. */
+  | { readonly page: 'seat'; readonly code: string }
   | { readonly page: 'quiz' }
   /** A quiz under way, and one that is over; by when it was begun, digits alone. */
   | { readonly page: 'quiz-taking' | 'quiz-result'; readonly quiz: string }
@@ -26,9 +43,22 @@ export type Route =
 export const EXERCISE_PAGES = ['job', 'drill', 'lesson'] as const;
 export type ExercisePage = (typeof EXERCISE_PAGES)[number];
 
+/** As addresses name the kinds of files that are written. */
+const WRITTEN_KINDS = ['start', 'job', 'lesson', 'drill', 'quiz'] as const;
+export type WrittenKind = (typeof WRITTEN_KINDS)[number];
+
 const GUIDANCE = ['guided', 'practice', 'assessment'] as const satisfies readonly Guidance[];
 const LEARNER = 'map';
 const PAPER = 'paper';
+const PACKAGE = 'package';
+const SCENARIOS = 'scenarios';
+const CLASSES = 'classes';
+const KEPT = 'kept';
+const RESULTS = 'results';
+/** What stands in the address of a class: made by the server, plain letters and digits. */
+const CLASS_WORD = /^[\w-]{8,128}$/;
+/** Whatever may stand for a code; the door itself says what is wrong with it. */
+const CODE_WORD = /^[A-Za-z0-9]{1,12}$/;
 const QUIZ_ACTS = { take: 'quiz-taking', result: 'quiz-result' } as const;
 
 /** Routes live behind the `#`, so that any server, or none, can serve the page. */
@@ -57,6 +87,27 @@ export function parseRoute(hash: string): Route {
     return { page: QUIZ_ACTS[act], quiz: scenario ?? '' };
   if (door === 'practise' && act === LEARNER && parts.length === 2) return { page: 'learner' };
   if (door === 'teach' && act === PAPER && parts.length === 2) return { page: 'paper' };
+  if (door === 'teach' && act === PACKAGE && parts.length === 2) return { page: 'package' };
+  if (door === 'teach' && act === SCENARIOS) {
+    const kind = WRITTEN_KINDS.find((each) => each === scenario);
+    if (parts.length === 2) return { page: 'scenarios' };
+    if (kind !== undefined && way && parts.length === 4) return { page: 'scenario', kind, id: way };
+  }
+  if (door === 'teach' && act === CLASSES && parts.length === 2) return { page: 'classes' };
+  if (door === 'teach' && act === CLASSES && scenario === KEPT && parts.length === 3)
+    return { page: 'kept-classes' };
+  if (door === 'teach' && act === 'class' && CLASS_WORD.test(scenario ?? '')) {
+    const id = scenario ?? '';
+    if (parts.length === 3) return { page: 'class', id };
+    if (way === RESULTS && parts.length === 4) return { page: 'class-results', id };
+    const key = branch ?? '';
+    if (way === 'projector' && CLASS_WORD.test(key)) return { page: 'projector', id, key };
+  }
+  if (door === 'class') {
+    const code = CODE_WORD.test(act ?? '') ? (act ?? '').toUpperCase() : '';
+    const isSeat = scenario === 'seat' && parts.length === 3 && code !== '';
+    return { page: isSeat ? 'seat' : 'join', code };
+  }
   if (parts.length === 1 && (door === 'practise' || door === 'teach' || door === 'quiz'))
     return { page: door };
   return { page: 'front' };
@@ -74,6 +125,26 @@ export function hrefOf(route: Route): string {
       return `#/practise/${LEARNER}`;
     case 'paper':
       return `#/teach/${PAPER}`;
+    case 'package':
+      return `#/teach/${PACKAGE}`;
+    case 'scenarios':
+      return `#/teach/${SCENARIOS}`;
+    case 'scenario':
+      return `#/teach/${SCENARIOS}/${route.kind}/${encodeURIComponent(route.id)}`;
+    case 'classes':
+      return `#/teach/${CLASSES}`;
+    case 'class':
+      return `#/teach/class/${route.id}`;
+    case 'class-results':
+      return `#/teach/class/${route.id}/${RESULTS}`;
+    case 'kept-classes':
+      return `#/teach/${CLASSES}/${KEPT}`;
+    case 'projector':
+      return `#/teach/class/${route.id}/projector/${route.key}`;
+    case 'join':
+      return route.code === '' ? '#/class' : `#/class/${route.code}`;
+    case 'seat':
+      return `#/class/${route.code}/seat`;
     case 'quiz-taking':
       return `#/quiz/take/${route.quiz}`;
     case 'quiz-result':

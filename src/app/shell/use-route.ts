@@ -1,4 +1,5 @@
 import { useEffect, useState } from 'react';
+import { packagedPage } from './packaged.ts';
 import { parseRoute, type Route } from './route.ts';
 
 let changes = 0;
@@ -9,15 +10,20 @@ export function pageChanges(): number {
 }
 
 export function useRoute(): Route {
-  const [route, setRoute] = useState(() => parseRoute(location.hash));
+  const [route, setRoute] = useState(here);
   useEffect(() => {
     const renew = (): void => {
       changes += 1;
-      setRoute(parseRoute(location.hash));
+      setRoute(here());
       scrollTo(0, 0);
     };
     addEventListener('hashchange', renew);
     return () => removeEventListener('hashchange', renew);
   }, []);
   return route;
+}
+
+function here(): Route {
+  const route = parseRoute(location.hash);
+  return packagedPage()?.routeFor(route) ?? route;
 }

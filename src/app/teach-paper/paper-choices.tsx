@@ -11,13 +11,18 @@ interface Props {
   readonly cards: readonly ItemCard[] | null;
   readonly isMaking: boolean;
   readonly button: RefObject<HTMLButtonElement | null>;
+  /** What is made, where it is no paper. */
+  readonly label?: string;
+  /** What its number is called and good for, where it is no paper. */
+  readonly numberWords?: { readonly name: string; readonly about: string };
   readonly onMake: (choice: PaperChoice, cards: readonly ItemCard[]) => void;
 }
 
 const FIRST = { number: '1', count: '20' } as const;
 
 /** What goes on a paper, and its number. */
-export function PaperChoices({ cards, isMaking, button, onMake }: Props) {
+export function PaperChoices(props: Props) {
+  const { cards, isMaking, button, label = say('quiz.paper.make'), numberWords, onMake } = props;
   const [numberText, setNumberText] = useState<string>(FIRST.number);
   const [countText, setCountText] = useState<string>(FIRST.count);
   const [plants, setPlants] = useState<readonly string[]>([]);
@@ -35,7 +40,7 @@ export function PaperChoices({ cards, isMaking, button, onMake }: Props) {
     <form className="paper-choices" onSubmit={submit}>
       <div className="paper-numbers">
         <label className="field">
-          <span>{say('quiz.paper.number')}</span>
+          <span>{numberWords?.name ?? say('quiz.paper.number')}</span>
           <input
             inputMode="numeric"
             value={numberText}
@@ -56,7 +61,7 @@ export function PaperChoices({ cards, isMaking, button, onMake }: Props) {
         </label>
       </div>
       <p className="quiet" id="paper-number-about">
-        {say('quiz.paper.number.about')}
+        {numberWords?.about ?? say('quiz.paper.number.about')}
       </p>
       <p className="invalid" role="status">
         {[
@@ -93,7 +98,7 @@ export function PaperChoices({ cards, isMaking, button, onMake }: Props) {
         // Not disabled, since whoever pressed it by key is to stay there.
         aria-disabled={isMaking}
       >
-        {say('quiz.paper.make')}
+        {label}
       </button>
     </form>
   );

@@ -88,7 +88,10 @@ function branchRecord(from: WorkRecord, fork: Fork, n: number, nowISO: string): 
  * The tools that were on then, as far as the log tells: when one is taken off it does not say. So
  * those that stayed to the end, and of the others of a kind the one put on last.
  */
-function usesThen({ log, uses }: WorkRecord, t: number): WorkRecord['uses'] {
+export function usesThen(
+  { log, uses }: Pick<WorkRecord, 'log' | 'uses'>,
+  t: number,
+): WorkRecord['uses'] {
   const before = log.filter((entry) => entry.t < t).flatMap(useIn);
   const stayed = uses.filter((use) => before.some((one) => keyOf(one) === keyOf(use)));
   const lastOfKind = before.filter(

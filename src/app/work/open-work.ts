@@ -4,9 +4,16 @@ import { keyOf } from '../session/meter-key.ts';
 import type { Failure } from '../session/protocol.ts';
 import type { SavedRun, Session, SessionOpening } from '../session/session-types.ts';
 import { createStore } from '../session/store.ts';
+import { usesThen } from './branch-work.ts';
 import { eraseKept, keyOfWork, putAside, readKept, writeKept } from './keep-work.ts';
 import type { Shelf } from './shelf.ts';
-import { WORK_VERSION, type WorkIssue, type WorkName, type WorkRecord } from './work-record.ts';
+import {
+  type OfClass,
+  WORK_VERSION,
+  type WorkIssue,
+  type WorkName,
+  type WorkRecord,
+} from './work-record.ts';
 import type { Work, WorkState } from './work-types.ts';
 
 /** No more of the plant's time than this is lost when the page is killed. */
@@ -31,11 +38,19 @@ export function openWork(shelf: Shelf, nowISO: () => string, name: WorkName): Wo
   let current: SavedRun | null = null;
   let unsaved: SavedRun | null = null;
   let usesSaved = '';
+  let ofClass = kept.record?.ofClass ?? NOT_OF_CLASS;
+  /** Ordered, and not done by the run yet: till then nothing is saved that would be half of it. */
+  let cutting: Cutting | null = null;
   /** How the run opened: until something is done it is not worth keeping. */
   let opened: SavedRun | null = null;
 
   function write(change: Partial<WorkRecord>): void {
-    const record = { ...(state.read().record ?? newRecord()), ...change, savedISO: nowISO() };
+    const record = {
+      ...(state.read().record ?? newRecord()),
+      ...change,
+      ...(ofClass === NOT_OF_CLASS ? {} : { ofClass }),
+      savedISO: nowISO(),
+    };
     const issue = mayWrite ? writeKept(shelf, record) : null;
     const before = state.read().issue;
     const stillFull = issue !== null && before?.trouble === issue.trouble;
@@ -65,8 +80,12 @@ export function openWork(shelf: Shelf, nowISO: () => string, name: WorkName): Wo
   function noteRun(saved: SavedRun): void {
     if (session === null) return;
     opened ??= saved;
-    const { record } = state.read();
     current = saved;
+    if (cutting !== null) {
+      if (cutting.isThere(saved)) finishCut(cutting, saved);
+      return;
+    }
+    const { record } = state.read();
     if (record === null && isUntouched(saved, opened)) return;
     unsaved = saved;
     const uses = usesKey(session);
@@ -103,7 +122,32 @@ export function openWork(shelf: Shelf, nowISO: () => string, name: WorkName): Wo
   }
 
   function saveNow(): void {
-    if (unsaved !== null) writeRun(unsaved);
+    if (unsaved !== null && cutting === null) writeRun(unsaved);
+  }
+
+  function cutTo(tS: number): Promise<void> {
+    const of = session;
+    const arriveS = of?.store.read().facts?.arriveS;
+    if (of === null || arriveS === undefined || cutting !== null) return Promise.resolve();
+    const toS = Math.max(arriveS, tS);
+    const desk =
+      kind === 'lesson' ? state.read().desk : deskBefore(state.read().desk, toS, arriveS);
+    return new Promise((settled) => {
+      const before = current;
+      const isThere = (saved: SavedRun) => saved !== before && saved.headS <= toS + SAME_S;
+      cutting = { desk, toS, isThere, settled };
+      of.cutTo(toS);
+    });
+  }
+
+  function finishCut({ desk, toS, settled }: Cutting, saved: SavedRun): void {
+    cutting = null;
+    state.write({ desk });
+    // Log, paper and what the class has done go to the shelf in one piece.
+    writeRun(saved, { desk: [...desk] });
+    session?.setMeters(usesThen({ log: saved.log, uses: [...session.meterUses()] }, toS));
+    session?.setDesk(desk);
+    settled();
   }
 
   function opening(): SessionOpening {
@@ -140,15 +184,26 @@ export function openWork(shelf: Shelf, nowISO: () => string, name: WorkName): Wo
       if (session !== started) return;
       session = null;
       current = null;
+      cutting?.settled();
+      cutting = null;
     };
   }
 
   return {
     name,
     state,
+    get ofClass() {
+      return ofClass;
+    },
+    noteClass(done) {
+      ofClass = done;
+    },
+    cutTo,
     opening,
     attach,
     putDesk(desk: readonly DeskEntry[]) {
+      // It would be cut off again.
+      if (cutting !== null) return;
       state.write({ desk });
       if (current === null) write({ desk: [...desk] });
       else writeRun(current, { desk: [...desk] });
@@ -168,6 +223,7 @@ export function openWork(shelf: Shelf, nowISO: () => string, name: WorkName): Wo
       current = null;
       mayWrite = name.branch === undefined;
       whateverChanged = false;
+      if (ofClass !== NOT_OF_CLASS) ofClass = { ...ofClass, ordered: [] };
       const { attempt } = state.read();
       state.write({ record: null, desk: [], issue: null, resumed: false, attempt: attempt + 1 });
     },
@@ -188,6 +244,24 @@ export function openWork(shelf: Shelf, nowISO: () => string, name: WorkName): Wo
     },
     dismissIssue: () => state.write({ issue: null }),
   };
+}
+
+interface Cutting {
+  readonly desk: readonly DeskEntry[];
+  readonly toS: number;
+  isThere(saved: SavedRun): boolean;
+  settled(): void;
+}
+
+const NOT_OF_CLASS: OfClass = { applied: 0, ordered: [] };
+/** Less than a frame apart is the same moment. */
+const SAME_S = 0.05;
+
+/** What stood on paper then; at the moment of coming, that one has come. */
+function deskBefore(desk: readonly DeskEntry[], tS: number, arriveS: number): DeskEntry[] {
+  return desk.filter(
+    ({ t, type }) => t < tS - 1e-9 || (t <= arriveS && (type === 'arrive' || type === 'begin')),
+  );
 }
 
 /** In place of a setup's hash while no run has been opened yet. */

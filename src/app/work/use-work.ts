@@ -1,7 +1,8 @@
 import { useEffect, useMemo } from 'react';
 import type { WorkKind } from '../session/work-protocol.ts';
 import { openWork } from './open-work.ts';
-import { deviceShelf } from './shelf.ts';
+import { keyOnShelf } from './shelf.ts';
+import { useWorkPlace } from './work-place.ts';
 import type { Work } from './work-types.ts';
 
 /** A page that has just opened the work hears of what another wrote before; that is no one else's turn. */
@@ -9,15 +10,18 @@ const SETTLE_MS = 1000;
 
 /** The saved work of an exercise, for as long as the page shows it. `useStore(work.state)` reads it. */
 export function useWork(kind: WorkKind, id: string, branch?: number): Work {
+  const { shelf } = useWorkPlace();
   const work = useMemo(
-    () => openWork(deviceShelf, nowISO, { kind, id, branch }),
-    [kind, id, branch],
+    () => openWork(shelf, nowISO, { kind, id, branch }),
+    [shelf, kind, id, branch],
   );
   useEffect(() => {
     const openedMs = performance.now();
     const save = (): void => work.saveNow();
-    const onStorage = ({ key, newValue }: StorageEvent): void => {
-      if (key === null || newValue === null || performance.now() - openedMs < SETTLE_MS) return;
+    const onStorage = (event: StorageEvent): void => {
+      const key = keyOnShelf(event);
+      if (key === null || event.newValue === null || performance.now() - openedMs < SETTLE_MS)
+        return;
       work.yieldTo(key);
     };
     addEventListener('pagehide', save);

@@ -1,8 +1,8 @@
 /** One piece of work as the device keeps it: with the exercise it is all that brings it back. */
 import { z } from 'zod';
 import type { Action, TimedAction } from '../../engine/index.ts';
+import { deskSchema } from '../../judging/desk/index.ts';
 import { toolUseSchema, WORK_KINDS, type WorkKind } from '../session/work-protocol.ts';
-import { deskSchema } from './desk-schema.ts';
 
 export const WORK_VERSION = 1;
 
@@ -18,6 +18,26 @@ const logSchema = z.array(action.extend({ t: timeS })) as unknown as z.ZodType<
   readonly TimedAction[]
 >;
 const pendingSchema = z.array(action) as unknown as z.ZodType<readonly Action[]>;
+
+/** What a class did to work at a seat of it; saved with the work, so that nothing is done twice. */
+const ofClassSchema = z.strictObject({
+  /** Number of the last entry of the class that is in it. */
+  applied: z.number().int().min(0),
+  /** Acts that the class ordered, in the order in which they were done. */
+  ordered: z
+    .array(
+      z.strictObject({
+        /** The entry it comes from. */
+        n: z.number().int().min(1),
+        /** Which of the entry's acts. */
+        act: z.number().int().min(0),
+        /** Where the run stood when it was ordered, s; the log has it then or a little later. */
+        atS: timeS,
+      }),
+    )
+    .max(10_000),
+});
+export type OfClass = z.infer<typeof ofClassSchema>;
 
 export const workRecordSchema = z.strictObject({
   v: z.literal(WORK_VERSION),
@@ -37,6 +57,8 @@ export const workRecordSchema = z.strictObject({
   setupHash: word,
   /** The tools that were connected. */
   uses: z.array(toolUseSchema),
+  /** Set where it was done at a seat of a class. */
+  ofClass: ofClassSchema.optional(),
   /** Set where it is a branch: gone on with otherwise, from a moment of other work. */
   branchOf: z
     .strictObject({

@@ -1,7 +1,7 @@
 import type { DeskEntry } from '../../../machines/job/index.ts';
 import type { Session, SessionOpening } from '../session/session-types.ts';
 import type { Store } from '../session/store.ts';
-import type { BranchOf, WorkIssue, WorkName, WorkRecord } from './work-record.ts';
+import type { BranchOf, OfClass, WorkIssue, WorkName, WorkRecord } from './work-record.ts';
 
 export interface WorkState {
   /** As it was saved last; null before the run of new work has opened. */
@@ -26,6 +26,14 @@ export interface Work {
   attach(session: Session): () => void;
   /** The whole desk log as it now is. */
   putDesk(desk: readonly DeskEntry[]): void;
+  /** What a class did to it; saved with what is saved next, so that the two are never apart. */
+  readonly ofClass: OfClass;
+  noteClass(done: OfClass): void;
+  /**
+   * By a class: log, run and paper are cut at that moment, and saved so together with what the class
+   * has done by then. Settled when the run stands there.
+   */
+  cutTo(tS: number): Promise<void>;
   /** Keeps what is there aside and begins again. */
   startAnew(): void;
   /** Goes on although the exercise has changed since; the plant may then stand otherwise. */

@@ -6,23 +6,20 @@ import { Tabs } from './tabs.tsx';
 
 export type BenchTab = 'panel' | 'events' | 'faults';
 interface Props {
+  readonly tabs: readonly BenchTab[];
   /** Null when the bench is folded away. */
   readonly tab: BenchTab | null;
   readonly onTab: (tab: BenchTab | null) => void;
 }
 
 /** What can be done, what happened, what may be wrong. */
-export function Bench({ tab, onTab }: Props) {
+export function Bench({ tabs, tab, onTab }: Props) {
   const fold = say(tab === null ? 'app.bench.unfold' : 'app.bench.fold');
   return (
     <section className="bench" aria-label={say('app.bench.title')}>
       <Tabs
         label={say('app.bench.title')}
-        tabs={[
-          { name: 'panel', title: say('app.bench.panel') },
-          { name: 'events', title: say('app.bench.events') },
-          { name: 'faults', title: say('app.bench.faults') },
-        ]}
+        tabs={tabs.map((name) => ({ name, title: say(`app.bench.${name}`) }))}
         chosen={tab}
         onChoose={onTab}
         extra={
@@ -32,7 +29,7 @@ export function Bench({ tab, onTab }: Props) {
             aria-expanded={tab !== null}
             aria-label={fold}
             title={fold}
-            onClick={() => onTab(tab === null ? 'panel' : null)}
+            onClick={() => onTab(tab === null ? (tabs[0] ?? null) : null)}
           >
             <svg width="18" height="18" viewBox="0 0 18 18" fill="none" aria-hidden="true">
               <path

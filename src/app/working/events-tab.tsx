@@ -1,8 +1,9 @@
 import { memo, useMemo } from 'react';
 import { say } from '../../i18n/index.ts';
 import { eventText } from '../reading/event-text.ts';
-import { isGivenAway } from '../reading/hidden-faults.ts';
+import { isGivenAway, isOfInstructor } from '../reading/hidden-faults.ts';
 import type { HistoryEvent } from '../session/protocol.ts';
+import { useWorkPlace } from '../work/work-place.ts';
 import { shortClock } from './clock-text.ts';
 import { useSession, useSessionPart } from './session-context.tsx';
 
@@ -17,15 +18,20 @@ interface Props {
 export function EventsTab({ revealed = false }: Props) {
   const events = useSessionPart((state) => state.events);
   const count = useSessionPart((state) => countUpTo(state.events, state.shownS));
+  // What an instructor puts in is for the learner to find.
+  const { isClass } = useWorkPlace();
   const shown = useMemo(
     () =>
       events
         .slice(0, count)
         .map((event, place) => ({ event, place }))
-        .filter(({ event }) => revealed || !isGivenAway(event, events))
+        .filter(
+          ({ event }) =>
+            revealed || !(isClass ? isOfInstructor(event) : isGivenAway(event, events)),
+        )
         .slice(-MOST_SHOWN)
         .reverse(),
-    [events, count, revealed],
+    [events, count, revealed, isClass],
   );
   if (shown.length === 0) return <p className="quiet">{say('app.events.none')}</p>;
   return (

@@ -6,7 +6,9 @@ export function LookBackBar() {
   const session = useSession();
   const note = useSessionPart((state) => state.status?.note ?? null);
   const lookingBack = useSessionPart((state) => state.lookingBack);
-  const rewinds = useSessionPart((state) => state.facts?.work.rewinds ?? true);
+  const canRewind = useSessionPart((state) => state.facts?.work.rewinds ?? true);
+  const follows = useSessionPart((state) => (state.status?.follows ?? null) !== null);
+  const rewinds = canRewind && !follows;
   if (!lookingBack && note === null) return null;
   return (
     <div className="look-back">

@@ -1,5 +1,5 @@
 import { useEffect } from 'react';
-import type { Speed } from '../session/protocol.ts';
+import type { SPEEDS } from '../session/protocol.ts';
 import type { Session } from '../session/session-types.ts';
 import { settings } from '../settings/settings.ts';
 
@@ -16,7 +16,12 @@ export const SHORTCUTS = [
   { key: '?', code: 'app.help.help' },
 ] as const;
 
-const SPEED_KEYS: Readonly<Record<string, Speed>> = { '1': 1, '2': 2, '3': 5, '4': 20 };
+const SPEED_KEYS: Readonly<Record<string, (typeof SPEEDS)[number]>> = {
+  '1': 1,
+  '2': 2,
+  '3': 5,
+  '4': 20,
+};
 
 interface Ways {
   readonly onHelp: () => void;

@@ -4,31 +4,39 @@ import { useStore } from '../session/store.ts';
 import { settings } from '../settings/settings.ts';
 import { ThemeButton } from '../settings/theme-button.tsx';
 import { UnitsButton } from '../settings/units-button.tsx';
+import { packagedPage } from '../shell/packaged.ts';
 import { PageHeading } from '../shell/page-heading.tsx';
+import { useWorkPlace } from '../work/work-place.ts';
 import { clockText } from './clock-text.ts';
 import { RunControls } from './run-controls.tsx';
 import { useSessionPart } from './session-context.tsx';
 
 interface Props {
   readonly projector: boolean;
-  readonly blind: boolean;
+  /** In place of the run's own, which may say too much. */
+  readonly title?: string | null;
   /** Only looked at: time is not run on. */
   readonly still?: boolean;
   readonly onHelp: () => void;
 }
 
-export function WorkingHeader({ projector, blind, still = false, onHelp }: Props) {
+export function WorkingHeader({ projector, title = null, still = false, onHelp }: Props) {
   const ownTitle = useSessionPart((state) => state.facts?.scenario.title ?? '');
-  const title = blind ? say('app.blind.title') : ownTitle;
+  const shown = title ?? ownTitle;
   const plant = useSessionPart((state) => state.facts?.plantTitle ?? '');
+  const { isClass } = useWorkPlace();
   const door = projector ? 'teach' : 'practise';
   return (
     <header className="bar">
       <Brand />
-      <div className="bar-where" title={`${plant} · ${title}`}>
-        <a href={`#/${door}`}>{say(`app.${door}.title`)}</a> ·{' '}
+      <div className="bar-where" title={`${plant} · ${shown}`}>
+        {isClass || packagedPage() !== null ? null : (
+          <>
+            <a href={`#/${door}`}>{say(`app.${door}.title`)}</a> ·{' '}
+          </>
+        )}
         <span className="bar-plant">{plant} · </span>
-        <PageHeading>{title}</PageHeading>
+        <PageHeading>{shown}</PageHeading>
       </div>
       <p className="bar-chip">{say('app.chip')}</p>
       <div className="bar-run">

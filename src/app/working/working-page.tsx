@@ -1,6 +1,7 @@
 import '../styles/working/index.css';
 import { type ReactNode, useCallback, useMemo, useState } from 'react';
 import { say } from '../../i18n/index.ts';
+import type { Session } from '../session/session-types.ts';
 import type { Store } from '../session/store.ts';
 import { useStore } from '../session/store.ts';
 import type { Surroundings } from '../settings/theme.ts';
@@ -12,6 +13,7 @@ import { HelpDialog } from './help-dialog.tsx';
 import { LookBackBar } from './look-back-bar.tsx';
 import { NowPanel } from './now-panel.tsx';
 import { PlantPane } from './plant-pane.tsx';
+import { RefusalNote } from './refusal-note.tsx';
 import { SessionProvider, useSession, useSessionPart } from './session-context.tsx';
 import { useShortcuts } from './shortcuts.ts';
 import { TrendsDrawer } from './trends-drawer.tsx';
@@ -30,20 +32,60 @@ interface Props {
 export function WorkingPage({ scenario, projector, blind, surroundings }: Props) {
   const [attempt, setAttempt] = useState(0);
   const session = useSessionOf(scenario, attempt);
-  const [bench, setBench] = useState<BenchTab | null>(() => firstBench(projector));
+  const again = useCallback(() => setAttempt((count) => count + 1), []);
+  if (session === null) return <p className="loading">{say('app.loading')}</p>;
+  return (
+    <WorkingFrame
+      session={session}
+      projector={projector}
+      title={blind ? say('app.blind.title') : null}
+      surroundings={surroundings}
+      onAgain={again}
+    />
+  );
+}
+
+interface FrameProps {
+  readonly session: Session;
+  readonly projector: boolean;
+  /** In place of the scenario's own, which may say too much. */
+  readonly title: string | null;
+  readonly surroundings: Store<Surroundings>;
+  /** Opens the run anew, where it could not go on. */
+  readonly onAgain: () => void;
+  /** What lies on the bench; the first can be pressed from elsewhere. */
+  readonly tabs?: readonly BenchTab[];
+  /** Only looked at: nothing is run and nothing is done here. */
+  readonly still?: boolean;
+  /** Above the plant, for what has to be said all the time. */
+  readonly note?: ReactNode;
+}
+
+const ALL_TABS: readonly BenchTab[] = ['panel', 'events', 'faults'];
+
+/** A run at work: plant, step, bench and chart. */
+export function WorkingFrame(props: FrameProps) {
+  const {
+    session,
+    projector,
+    title,
+    surroundings,
+    onAgain,
+    tabs = ALL_TABS,
+    still = false,
+  } = props;
+  const [bench, setBench] = useState<BenchTab | null>(() => firstBench(projector, tabs));
   const [help, setHelp] = useState(false);
   const [trends, setTrends] = useState(false);
   const look = useStore(surroundings);
   const ways = useMemo(
     () => ({
       onHelp: () => setHelp(true),
-      onFaults: () => setBench('faults'),
+      onFaults: () => (tabs.includes('faults') ? setBench('faults') : undefined),
     }),
-    [],
+    [tabs],
   );
   useShortcuts(session, ways);
-  const again = useCallback(() => setAttempt((count) => count + 1), []);
-  if (session === null) return <p className="loading">{say('app.loading')}</p>;
   return (
     <SessionProvider value={session}>
       <div
@@ -51,9 +93,13 @@ export function WorkingPage({ scenario, projector, blind, surroundings }: Props)
         data-projector={projector}
         data-bench={bench === null ? 'shut' : 'open'}
       >
-        <WorkingHeader projector={projector} blind={blind} onHelp={ways.onHelp} />
+        <WorkingHeader projector={projector} title={title} still={still} onHelp={ways.onHelp} />
         <Announcer />
-        <Failures onAgain={again} />
+        <div className="frame-notes">
+          {props.note}
+          <RefusalNote />
+          <Failures onAgain={onAgain} />
+        </div>
         <WhenOpen>
           <main className="plant">
             <PlantPane look={look} trends={trends} onTrends={() => setTrends(!trends)} />
@@ -61,8 +107,8 @@ export function WorkingPage({ scenario, projector, blind, surroundings }: Props)
             {trends ? <TrendsDrawer look={look} onClose={() => setTrends(false)} /> : null}
           </main>
           <aside className="side" aria-label={say('app.side')}>
-            <NowPanel onPanel={() => setBench('panel')} />
-            <Bench tab={bench} onTab={setBench} />
+            <NowPanel onPanel={tabs.includes('panel') ? () => setBench('panel') : null} />
+            <Bench tabs={tabs} tab={bench} onTab={setBench} />
           </aside>
           <ChartPane look={look} />
         </WhenOpen>
@@ -75,8 +121,8 @@ export function WorkingPage({ scenario, projector, blind, surroundings }: Props)
 /** On a low screen the step's explanation needs the room first. */
 const ROOMY_PX = 860;
 
-function firstBench(projector: boolean): BenchTab | null {
-  return projector || innerHeight < ROOMY_PX ? null : 'panel';
+function firstBench(projector: boolean, tabs: readonly BenchTab[]): BenchTab | null {
+  return projector || innerHeight < ROOMY_PX ? null : (tabs[0] ?? null);
 }
 
 function WhenOpen({ children }: { readonly children: ReactNode }) {

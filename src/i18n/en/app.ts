@@ -127,6 +127,11 @@ export const app = {
   'app.act.check': 'You checked: {what}',
   'app.act.fault-in': 'You: fault put in, {fault}',
   'app.act.fault-out': 'You: fault taken out, {fault}',
+  'app.act.fault-ramp': 'You: fault made to grow or shrink over {minutes} min, {fault}',
+  'app.act.fault-intermittent': 'You: fault made to come and go, {fault}',
+  'app.act.weather': 'You: weather set, air at {celsius} °C',
+  'app.act.gas-supply': 'You: gas main set to {percent} % of its usual pressure',
+  'app.act.mains': 'You: mains set to {percent} % of its usual volts',
 
   'app.faults.lead':
     'Each fault changes one thing in the plant or its wiring. What follows is the physics of it.',
@@ -207,6 +212,10 @@ export const app = {
   'app.help.help': 'this help',
   'app.help.close': 'Close',
 
+  'app.refusal.frozen-by-class':
+    'Not now: your instructor has stopped the work. You may look at everything.',
+  'app.refusal.follows-the-class':
+    'Your instructor drives this plant; here it can be looked at, also back in time.',
   'app.failure.detail': 'Details',
   'app.failure.again': 'Start the scenario again',
   'app.failure.choose': 'Choose another start',

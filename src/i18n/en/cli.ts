@@ -35,6 +35,16 @@ commissioning or operating equipment.
       --plant, --skill, --kind  only these, with commas between them
       --as FORM          plain text, a page to print, GIFT, or a package of QTI 2.1
       --to FILE          where it goes; without it to the standard output, but for QTI
+  flamewright package NAME|quiz --to FILE [--form scorm12|cmi5] [--mastery PERCENT|none]
+      [--title TITLE] [--xapi 1.0.3|2.0.0] [--exam] [--number N] [--count N] [--plant PLANTS]
+      [--skill SKILLS] [--kind KINDS]
+      a job, a drill or a lesson by its name, or a quiz drawn as a paper is, with the whole page as
+      a zip for a learning system; it reports how it went, and builds the page if need be
+      --form FORM        scorm12 (SCORM 1.2, by default) or cmi5
+      --mastery PERCENT  from where it is passed, by default 70; none: only done or not
+      --title TITLE      how the learning system lists it
+      --xapi EDITION     of the Experience API that a cmi5 system speaks, by default 1.0.3
+      --exam             of a quiz: nothing is told before it is handed in
   flamewright difficulty FILE... [--write]
       how hard quiz items have shown to be, from the files that learners export on the quiz page,
       one file a learner; an item moves once 24 have answered it
@@ -94,6 +104,13 @@ Exit code 0: it ran (a lockout is a result, not a failure). 2: bad input or usag
     '{command}: no question fits what is chosen; choose more plants, skills or kinds.',
   'usage.paper-needs-file': '{command}: a package of QTI 2.1 goes to a file; name it by --to FILE.',
   'usage.expect.nothing': 'nothing more',
+  'usage.package-needs-file': '{command}: a package goes to a file; name it by --to FILE.',
+  'usage.expect.package': 'the name of a job, a drill or a lesson, or quiz',
+  'usage.expect.mastery': 'a number from 1 to 100, or none',
+  'usage.expect.title': 'a title of 1 to {max} characters',
+  'usage.unknown-exercise':
+    '{command}: there is no job, drill or lesson {found}; expected {expected}.{perhaps}',
+  'usage.no-bank': '{command}: there are no quiz items; flamewright items makes them.',
 
   'check.in-order': '{file}: in order ({kind})',
   'kind.plant': 'plant',
@@ -121,6 +138,8 @@ Exit code 0: it ran (a lockout is a result, not a failure). 2: bad input or usag
   'paper.left-out': 'left out, since it could not be proved again: {id}',
   'paper.fewer':
     'there are only {count} such questions on topics of their own; more plants, skills or kinds give a longer paper',
+  'package.building': 'building the page if it is not up to date',
+  'package.written': 'written: {file}, {title}, {kilobytes} kB',
   'paper.written': 'written: {file}, {count} questions',
   'schema.written': 'written: {file}',
 
@@ -156,6 +175,13 @@ Exit code 0: it ran (a lockout is a result, not a failure). 2: bad input or usag
   'action.turn-cock': 'cock {cock} to {opening} % open',
   'action.insert-fault': 'insert fault {fault}, {severity}',
   'action.clear-fault': 'clear fault {fault}',
+  'action.ramp-fault': 'ramp fault {fault} to {severity} over {overS} s',
+  'action.intermittent-fault':
+    'fault {fault} comes and goes, {severity}, every {periodS} s, {duty} % of the time',
+  'action.set-weather':
+    'weather {temperatureC} °C, barometer {weatherPa} Pa, humidity {humidity} %',
+  'action.set-gas-supply': 'gas main at {share} % of its usual pressure',
+  'action.set-mains': 'mains at {share} % of its usual volts',
   'action.lock': 'lock at {point} {on}',
   'action.repair': 'repair {part}: {way}',
   'action.adjust': 'adjust {part}, {setting}, to {value}',

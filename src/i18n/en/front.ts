@@ -2,7 +2,6 @@
 export const front = {
   'app.loading': 'Loading…',
   'app.back': 'Back to the first page',
-  'app.not-built': 'Not built yet',
   'app.broken.title': 'This part of the page could not be loaded',
   'app.broken.text':
     'The connection may have dropped while it was fetched. Your settings are kept; loading again usually helps.',
@@ -22,15 +21,35 @@ export const front = {
   'app.practise.lead': 'The plants behave as real ones do. What is wrong is for you to find.',
   'app.teach.title': 'Teach',
   'app.teach.door':
-    'Show a start to a class: larger on a projector, with faults at hand to put in while they watch.',
+    'Open a class that learners join with a code: drive one plant for all, or give each an own copy and see where they stand.',
+  'app.teach.go': 'Open a class',
   'app.teach.show': 'Show a start to the class',
   'app.teach.lead':
     'Choose a start to project. The class sees the plant, the step and the chart; your side stays folded away until you need it.',
   'app.teach.paper': 'A paper for a class',
+  'app.teach.package': 'A package for a learning system',
+  'app.teach.package.about':
+    'A job, a drill, a lesson or a quiz with the whole page, as SCORM 1.2 or cmi5: it runs inside the system and reports how it went.',
   'app.teach.paper.about':
     'Quiz questions on paper with an answer key, or as a file for a learning platform.',
-  'app.teach.not-built':
-    'Classes that learners join with a code, the board of learners, and keeping results. What opens here runs on this machine alone.',
+  'app.teach.scenarios': 'Scenarios of your own',
+  'app.teach.scenarios.about':
+    'Write starts, jobs, lessons and drills as text or in a form, and see at once how they run.',
+  'app.teach.group.class': 'With a class',
+  'app.teach.group.own': 'Make your own',
+  'app.teach.group.show': 'Show a start on this screen',
+  'app.teach.open': 'Open a class',
+  'app.teach.open.about':
+    'Learners join with a code, on any device of this network. You see where each stands, put faults in, freeze, rewind and ask. Classes opened here before stand there too.',
+  'app.join.lead': 'Someone teaches here and gave you a code?',
+  'app.join.title': 'Join a class',
+  'app.title.join': 'Join a class',
+  'app.title.seat': 'In a class',
+  'app.title.classes': 'Open a class',
+  'app.title.class': 'A class',
+  'app.title.class-results': 'Results of a class',
+  'app.title.kept-classes': 'Classes on this server',
+  'app.title.projector': 'Projector',
   'app.quiz.title': 'Quiz',
   'app.quiz.door': 'Short questions on lockout causes that explain themselves and come back.',
   'app.quiz.go': 'Choose a quiz',

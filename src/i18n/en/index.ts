@@ -1,5 +1,7 @@
 import { app } from './app.ts';
 import { bench } from './bench.ts';
+import { classroom } from './class.ts';
+import { classResult } from './class-result.ts';
 import { cli } from './cli.ts';
 import { closeUp } from './close-up.ts';
 import { conduct } from './conduct.ts';
@@ -11,6 +13,8 @@ import { guidance } from './guidance.ts';
 import { job } from './job.ts';
 import { ladder } from './ladder.ts';
 import { learner } from './learner.ts';
+import { lms } from './lms.ts';
+import { packages } from './package.ts';
 import { quiz } from './quiz.ts';
 import { quizCalculation } from './quiz-calculation.ts';
 import { quizCause } from './quiz-cause.ts';
@@ -20,6 +24,10 @@ import { quizReading } from './quiz-reading.ts';
 import { quizStem } from './quiz-stem.ts';
 import { scenario } from './scenario.ts';
 import { sequence } from './sequence.ts';
+import { teachClass } from './teach-class.ts';
+import { teachPoll } from './teach-poll.ts';
+import { teachResults } from './teach-results.ts';
+import { teachScenarios } from './teach-scenarios.ts';
 import { view } from './view.ts';
 
 /** Every English sentence of the program; a code stands in one file only. The page fetches it in parts. */
@@ -27,7 +35,9 @@ export const en = {
   ...front,
   ...app,
   ...bench,
+  ...classResult,
   ...cli,
+  ...classroom,
   ...closeUp,
   ...conduct,
   ...debrief,
@@ -37,6 +47,8 @@ export const en = {
   ...job,
   ...ladder,
   ...learner,
+  ...lms,
+  ...packages,
   ...quiz,
   ...quizCalculation,
   ...quizCause,
@@ -46,5 +58,9 @@ export const en = {
   ...quizStem,
   ...scenario,
   ...sequence,
+  ...teachClass,
+  ...teachPoll,
+  ...teachResults,
+  ...teachScenarios,
   ...view,
 } as const;

@@ -107,6 +107,7 @@ export const job = {
 
   'job.tools.connected': 'Connected',
   'job.tools.none': 'Nothing is connected.',
+  'job.tools.locked': 'Locked for the class just now: {tools}',
   'job.tools.empty-bag': 'You took no tools along.',
   'job.tools.connect': 'Connect a tool',
   'job.tools.no-second': 'Left open to the room',

@@ -24,7 +24,7 @@ function openHost(run: ItemRun, runsOn: boolean) {
   const host = createRunHost({
     nowMs: () => clockMs,
     post: (message) => posted.push(message),
-    openStage: (id, kind, item) =>
+    openStage: (id, kind, { item }) =>
       item === undefined ? openStage(library, id, kind) : openItemStage(library, id, item),
     createRun: (setup) => createRun(setup),
     bench: benchPort,

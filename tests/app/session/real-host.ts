@@ -1,6 +1,7 @@
 /** A host over the real engine, the real bench and a library, as the worker has it; time goes by when told. */
 import library from 'virtual:library';
 import { benchPort } from '../../../src/app/session/bench-port.ts';
+import { libraryWith } from '../../../src/app/session/given-library.ts';
 import type { HistoryEvent, Status, ToPage } from '../../../src/app/session/protocol.ts';
 import { createRunHost } from '../../../src/app/session/run-host.ts';
 import { openStage } from '../../../src/app/session/stage.ts';
@@ -13,7 +14,8 @@ export function openHost(opening: Opening, from: typeof library = library) {
   const host = createRunHost({
     nowMs: () => clockMs,
     post: (message) => posted.push(message),
-    openStage: (id, kind) => openStage(from, id, kind),
+    openStage: (id, kind, { given, seed }) =>
+      openStage(libraryWith(from, given), id, kind, seed === undefined ? {} : { seed }),
     createRun: (setup) => createRun(setup),
     bench: benchPort,
   });

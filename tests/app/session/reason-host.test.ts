@@ -3,7 +3,6 @@
 import { gzipSync } from 'node:zlib';
 import library from 'virtual:library';
 import { afterEach, describe, expect, it, vi } from 'vitest';
-import { caseOfExercise } from '../../../src/app/session/exercise-case.ts';
 import { loadAtlas } from '../../../src/app/session/load-atlas.ts';
 import { createReasonHost, type ReasonPorts } from '../../../src/app/session/reason-host.ts';
 import {
@@ -13,6 +12,7 @@ import {
 import { readLibrary } from '../../../src/cli/library.ts';
 import { soundSetup } from '../../../src/cli/sound-setup.ts';
 import type { Reasoning } from '../../../src/diagnosis/index.ts';
+import { caseOfExercise } from '../../../src/judging/work/index.ts';
 
 const JOB = 'school-cold-classrooms';
 const MESSAGE = {

@@ -5,9 +5,7 @@ import library from 'virtual:library';
 import { describe, expect, it } from 'vitest';
 import type { DeskEntry } from '../../../machines/job/index.ts';
 import { benchPort } from '../../../src/app/session/bench-port.ts';
-import { caseOfExercise } from '../../../src/app/session/exercise-case.ts';
 import { createReasonHost, type ReasonPorts } from '../../../src/app/session/reason-host.ts';
-import { createReasoner, type Reasoner } from '../../../src/app/session/reason-port.ts';
 import { reasoningSchema } from '../../../src/app/session/reasoning-protocol.ts';
 import { createRunHost } from '../../../src/app/session/run-host.ts';
 import { createSession } from '../../../src/app/session/session.ts';
@@ -15,6 +13,8 @@ import type { SessionOpening, WorkerLike } from '../../../src/app/session/sessio
 import { openStage } from '../../../src/app/session/stage.ts';
 import type { ToReasoner } from '../../../src/app/session/to-reasoner.ts';
 import { createRun } from '../../../src/engine/index.ts';
+import { createReasoner, type Reasoner } from '../../../src/judging/reasoning/index.ts';
+import { caseOfExercise } from '../../../src/judging/work/index.ts';
 
 const ROOT = new URL('../../../', import.meta.url);
 const JOB = { kind: 'job', id: 'school-cold-classrooms' } as const;

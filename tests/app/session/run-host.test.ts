@@ -2,8 +2,8 @@ import { beforeEach, describe, expect, it } from 'vitest';
 import { openFailure, type RunHost } from '../../../src/app/session/host-ports.ts';
 import type { HistoryEvent, Status, ToPage } from '../../../src/app/session/protocol.ts';
 import { createRunHost } from '../../../src/app/session/run-host.ts';
-import { MAX_RUN_S } from '../../../src/app/session/stage.ts';
 import type { ToWorker } from '../../../src/app/session/to-worker.ts';
+import { MAX_RUN_S } from '../../../src/judging/work/index.ts';
 import { type Bench, createBench } from './toy-run.ts';
 
 let bench: Bench;
@@ -176,7 +176,7 @@ describe('run host', () => {
     null,
     7,
     { type: 'fly' },
-    { type: 'play', speed: 3 },
+    { type: 'play', speed: 0 },
     { type: 'act', action: { type: 'reset' } },
   ])('reports a message that does not fit (%j) and goes on', (message) => {
     host.receive(message);

@@ -60,6 +60,12 @@ export function createToyRun(setup: RunSetup): Run {
       log.splice(later < 0 ? log.length : later, 0, timed);
       return timed;
     },
+    put(action: TimedAction) {
+      if (Math.round(action.t * 100) < step) return false;
+      const later = log.findIndex(({ t }, i) => i >= taken && t > action.t);
+      log.splice(later < 0 ? log.length : later, 0, action);
+      return true;
+    },
     log: () => [...log],
     events: () => events,
     frameCount: () => frames.length,

@@ -1,0 +1,3 @@
+export { LockedToolsProvider, useLockedTools } from './locked-tools.ts';
+export { createStateOfRun, type RunStateNow } from './state-of-run.ts';
+export { type Commands, type CommandsOf, takeCommands } from './take-commands.ts';
