@@ -117,6 +117,7 @@ const TABLE = {
       'pg',
       '@types/pg',
       '@electric-sql/pglite',
+      'fflate',
       'zod',
     ],
     node: true,

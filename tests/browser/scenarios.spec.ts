@@ -15,7 +15,9 @@ test('a start is begun from a plant, given a fault, mended, run, saved and found
   await page.getByRole('link', { name: 'Scenarios of your own' }).click();
   await expect(page.getByRole('heading', { level: 1, name: 'Scenarios' })).toBeFocused();
   await expectNothingSerious(page, 'main');
-  await page.getByLabel('Plant').selectOption({ label: 'School, heating boiler' });
+  await page
+    .getByRole('combobox', { name: 'Plant' })
+    .selectOption({ label: 'School, heating boiler' });
   await page.getByLabel('Title').fill('No spark today');
   await page.getByRole('button', { name: 'Begin', exact: true }).click();
   await expect(page.getByRole('heading', { level: 1, name: 'No spark today' })).toBeVisible();

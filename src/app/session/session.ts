@@ -153,14 +153,16 @@ export function createSession(
       store.write({ events: [...events.slice(0, batch.firstEvent), ...batch.events] });
     }
     if (batch.plant !== undefined) plant.takeNews(batch.plant);
+    // Posted before the worker knew where the page wants to be: true, but no longer to the point.
+    if (batch.status.answered >= awaited) {
+      lastStatus = batch.status;
+      aim = null;
+      if (!sameMode(status, batch.status)) store.write({ status: batch.status });
+    }
+    // After the store: whoever saves what is told here asks it whether the run rests.
     saved.takeStatus(batch.status);
     const told = toldNow(batch.status);
     if (told !== null) lead.tell(told);
-    // Posted before the worker knew where the page wants to be: true, but no longer to the point.
-    if (batch.status.answered < awaited) return;
-    lastStatus = batch.status;
-    aim = null;
-    if (!sameMode(status, batch.status)) store.write({ status: batch.status });
   }
 
   function toldNow({ timeS, hash, mode, speed }: Status): Told | null {

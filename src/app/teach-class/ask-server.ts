@@ -6,7 +6,7 @@ import {
   type OpenClass,
   type OpenedClass,
   openedClassSchema,
-} from '../../classroom/protocol/http.ts';
+} from '../../classroom/protocol/index.ts';
 import { withInstructorKey } from './instructor-key.ts';
 
 export type Asked<T> =

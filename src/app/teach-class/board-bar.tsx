@@ -1,3 +1,4 @@
+import type { ReactNode } from 'react';
 import { say, sayWord } from '../../i18n/index.ts';
 import {
   type BoardRow,
@@ -10,6 +11,7 @@ import {
 
 interface Props {
   readonly rows: readonly BoardRow[];
+  readonly acts: ReactNode;
   readonly order: Order;
   readonly filter: Filter;
   readonly compact: boolean;
@@ -20,7 +22,7 @@ interface Props {
 
 /** How the board is put in order, and what of it is shown. */
 export function BoardBar(props: Props) {
-  const { rows, order, filter, compact, onOrder, onFilter, onCompact } = props;
+  const { rows, acts, order, filter, compact, onOrder, onFilter, onCompact } = props;
   const counts = countRows(rows);
   return (
     <div className="board-bar">
@@ -28,6 +30,7 @@ export function BoardBar(props: Props) {
         {say('teach-class.counts', { in: counts.in, stuck: counts.stuck, done: counts.done })}
         {counts.away === 0 ? '' : ` · ${say('teach-class.counts.away', { away: counts.away })}`}
       </p>
+      {acts}
       <label>
         <span>{say('teach-class.order')}</span>
         <select value={order} onChange={({ target }) => onOrder(target.value as Order)}>

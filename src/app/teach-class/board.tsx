@@ -1,4 +1,11 @@
-import { type KeyboardEvent, type MouseEvent, useId, useMemo, useState } from 'react';
+import {
+  type KeyboardEvent,
+  type MouseEvent,
+  type ReactNode,
+  useId,
+  useMemo,
+  useState,
+} from 'react';
 import { say } from '../../i18n/index.ts';
 import { useStore } from '../session/store.ts';
 import { BoardBar } from './board-bar.tsx';
@@ -11,6 +18,8 @@ import { useGridWindow } from './use-window.ts';
 
 interface Props {
   readonly onOpenRun: (seat: number) => void;
+  /** What can be done with the seats chosen. */
+  readonly acts?: ReactNode;
 }
 
 /** With more seats tiles would only be scrolled past. */
@@ -19,7 +28,7 @@ const TILE_PX = { wide: 236, high: 168 };
 const ROW_PX = { wide: 640, high: 48 };
 
 /** All seats: chosen by click or key, a range with shift; only what is in sight is drawn. */
-export function Board({ onOpenRun }: Props) {
+export function Board({ onOpenRun, acts = null }: Props) {
   const rows = useRows();
   const { selection } = useTeach();
   const { seats: chosen } = useStore(selection);
@@ -75,6 +84,7 @@ export function Board({ onOpenRun }: Props) {
     <section className="board" aria-label={say('teach-class.board')}>
       <BoardBar
         rows={rows}
+        acts={acts}
         order={order}
         filter={filter}
         compact={compact}

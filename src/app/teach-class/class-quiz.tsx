@@ -1,4 +1,4 @@
-import { useRef, useState } from 'react';
+import { type ReactNode, useRef, useState } from 'react';
 import type { ClassWhat } from '../../../machines/class/index.ts';
 import { say } from '../../i18n/index.ts';
 import type { QuizMode } from '../../quiz/index.ts';
@@ -9,12 +9,13 @@ import { quizForClass } from './open-class.ts';
 interface Props {
   readonly busy: boolean;
   readonly onOpen: (what: ClassWhat) => void;
+  readonly children: ReactNode;
 }
 
 const MODES = ['standard', 'exam'] as const satisfies readonly QuizMode[];
 
 /** A quiz for the class, put together as a paper is. */
-export function ClassQuiz({ busy, onOpen }: Props) {
+export function ClassQuiz({ busy, onOpen, children }: Props) {
   const bank = useBank();
   const button = useRef<HTMLButtonElement>(null);
   const [mode, setMode] = useState<(typeof MODES)[number]>('standard');
@@ -47,6 +48,7 @@ export function ClassQuiz({ busy, onOpen }: Props) {
           ))}
         </div>
       </fieldset>
+      {children}
       <PaperChoices
         cards={bank.state === 'loaded' ? bank.cards : null}
         isMaking={busy}

@@ -54,10 +54,10 @@ export function ClassStage({ look, shown, onShow }: Props) {
         <RunView session={session} look={look} hands={true} head={<LeadClock />} />
       ) : null}
       {shown.is === 'board' ? (
-        <>
-          <OpenRuns onShow={onShow} />
-          <Board onOpenRun={(seat) => canOpen(own) && onShow({ is: 'run', seat })} />
-        </>
+        <Board
+          onOpenRun={(seat) => canOpen(own) && onShow({ is: 'run', seat })}
+          acts={<OpenRuns onShow={onShow} />}
+        />
       ) : null}
     </>
   );

@@ -1,4 +1,4 @@
-import { useState } from 'react';
+import { type ReactNode, useState } from 'react';
 import { CLASS_KINDS, type ClassWay, type ClassWhat } from '../../../machines/class/index.ts';
 import { say, sayWord } from '../../i18n/index.ts';
 import { PlantChooser } from '../front/plant-chooser.tsx';
@@ -31,6 +31,7 @@ export function OpenForm({ busy, onOpen }: Props) {
     if (days === null || busy) return;
     onOpen(what, what.kind === 'start' ? way : 'own copies', days);
   };
+  const kept = <DaysField text={daysText} wrong={days === null} onChange={setDays} />;
   return (
     <div className="open-form">
       <fieldset>
@@ -49,11 +50,20 @@ export function OpenForm({ busy, onOpen }: Props) {
           ))}
         </div>
       </fieldset>
-      <DaysField text={daysText} wrong={days === null} onChange={setDays} />
-      {source === 'quiz' ? <ClassQuiz busy={busy} onOpen={open} /> : null}
-      {source === 'own' ? <OwnChoice busy={busy} way={way} onWay={setWay} onOpen={open} /> : null}
+      {source === 'quiz' ? (
+        <ClassQuiz busy={busy} onOpen={open}>
+          {kept}
+        </ClassQuiz>
+      ) : null}
+      {source === 'own' ? (
+        <OwnChoice busy={busy} way={way} onWay={setWay} onOpen={open}>
+          {kept}
+        </OwnChoice>
+      ) : null}
       {source === 'quiz' || source === 'own' ? null : (
-        <Listed kind={source} busy={busy} way={way} onWay={setWay} onOpen={open} />
+        <Listed kind={source} busy={busy} way={way} onWay={setWay} onOpen={open}>
+          {kept}
+        </Listed>
       )}
     </div>
   );
@@ -65,10 +75,12 @@ interface ListedProps {
   readonly way: ClassWay;
   readonly onWay: (way: ClassWay) => void;
   readonly onOpen: (what: ClassWhat) => void;
+  /** Above the button. */
+  readonly children: ReactNode;
 }
 
 /** One of the shipped ones. */
-function Listed({ kind, busy, way, onWay, onOpen }: ListedProps) {
+function Listed({ kind, busy, way, onWay, onOpen, children }: ListedProps) {
   const { plant, chooser } = useChosenPlant();
   const [ids, setIds] = useState<Readonly<Record<string, string>>>({});
   const place = `${kind} ${plant?.plant ?? ''}`;
@@ -83,6 +95,7 @@ function Listed({ kind, busy, way, onWay, onOpen }: ListedProps) {
         onChoose={(id) => setIds({ ...ids, [place]: id })}
       />
       <WayChoice kind={kind} way={way} onWay={onWay} />
+      {children}
       {offer === undefined ? null : (
         <div className="open-act">
           <button

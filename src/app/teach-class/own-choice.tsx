@@ -1,4 +1,4 @@
-import { useEffect, useState } from 'react';
+import { type ReactNode, useEffect, useState } from 'react';
 import type { ClassWay, ClassWhat } from '../../../machines/class/index.ts';
 import { say, sayWord } from '../../i18n/index.ts';
 import { plantTitle } from '../library/exercises.ts';
@@ -11,10 +11,12 @@ interface Props {
   readonly way: ClassWay;
   readonly onWay: (way: ClassWay) => void;
   readonly onOpen: (what: ClassWhat) => void;
+  /** Above the button. */
+  readonly children: ReactNode;
 }
 
 /** A class about something that was written here. */
-export function OwnChoice({ busy, way, onWay, onOpen }: Props) {
+export function OwnChoice({ busy, way, onWay, onOpen, children }: Props) {
   const [all, setAll] = useState<readonly OwnExercise[] | null>(null);
   const [chosen, setChosen] = useState('');
   const [failed, setFailed] = useState(false);
@@ -45,6 +47,7 @@ export function OwnChoice({ busy, way, onWay, onOpen }: Props) {
         onChoose={setChosen}
       />
       <WayChoice kind={one.kind} way={way} onWay={onWay} />
+      {children}
       <p className="invalid" role="status">
         {failed ? say('teach-class.own-ones.failed') : ''}
       </p>

@@ -1,5 +1,5 @@
 import { type FormEvent, useState } from 'react';
-import { TEXT_CHARACTERS } from '../../classroom/protocol/bounds.ts';
+import { TEXT_CHARACTERS } from '../../classroom/protocol/index.ts';
 import { say } from '../../i18n/index.ts';
 import { draftOfOwn, MOST_POLL_OPTIONS, type OwnQuestion, type PollDraft } from './poll-draft.ts';
 

@@ -1,6 +1,7 @@
 import '../styles/teach-poll.css';
 import { useState } from 'react';
 import { say } from '../../i18n/index.ts';
+import { errorText } from '../class/code-words.ts';
 import { keepAnswer } from './kept-answers.ts';
 import { MakePoll } from './make-poll.tsx';
 import { OpenPoll } from './open-poll.tsx';
@@ -22,7 +23,7 @@ export function PollPanel(ways: PollWays) {
     );
   };
   const tell = (said: Awaited<ReturnType<PollWays['say']>>) =>
-    setTrouble(said.ok ? '' : say('teach-poll.refused', { why: said.error }));
+    setTrouble(said.ok ? '' : say('teach-poll.refused', { why: errorText(said.error) }));
   return (
     <section className="poll-panel" aria-labelledby="poll-panel-title">
       <h2 id="poll-panel-title">{say('teach-poll.title')}</h2>

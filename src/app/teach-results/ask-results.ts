@@ -1,6 +1,10 @@
 /** What is asked of the server about classes that it keeps. */
 import { z } from 'zod';
-import { type ClassLine, classLineSchema, httpErrorSchema } from '../../classroom/protocol/http.ts';
+import {
+  type ClassLine,
+  classLineSchema,
+  httpErrorSchema,
+} from '../../classroom/protocol/index.ts';
 import { classResultSchema } from '../../records/class/index.ts';
 import { withInstructorKey } from '../teach-class/instructor-key.ts';
 import { ownClass } from '../teach-class/own-classes.ts';

@@ -1,5 +1,5 @@
 import { useState } from 'react';
-import type { ClassLine } from '../../classroom/protocol/http.ts';
+import type { ClassLine } from '../../classroom/protocol/index.ts';
 import { say } from '../../i18n/index.ts';
 import { SureButton } from '../front/sure-button.tsx';
 import { hrefOf } from '../shell/route.ts';

@@ -1,7 +1,7 @@
 import '../styles/job/forms.css';
 import '../styles/teach-results.css';
 import { useCallback, useEffect, useState } from 'react';
-import type { ClassLine } from '../../classroom/protocol/http.ts';
+import type { ClassLine } from '../../classroom/protocol/index.ts';
 import { say, sayWord } from '../../i18n/index.ts';
 import { FrontFrame } from '../front/front-frame.tsx';
 import { PageHeading } from '../shell/page-heading.tsx';

@@ -1,4 +1,5 @@
 import '../styles/job/forms.css';
+import '../styles/practice-record.css';
 import '../styles/teach-results.css';
 import { say, sayWord } from '../../i18n/index.ts';
 import { FrontFrame } from '../front/front-frame.tsx';

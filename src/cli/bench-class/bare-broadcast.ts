@@ -5,7 +5,13 @@
 import { createServer } from 'node:http';
 import { Server } from 'socket.io';
 
-const http = createServer();
+const http = createServer((_request, response) => {
+  const { user, system } = process.cpuUsage();
+  const { heapUsed, external } = process.memoryUsage();
+  response.end(
+    `flamewright_heap_bytes ${heapUsed + external}\nflamewright_cpu_seconds ${(user + system) / 1e6}\n`,
+  );
+});
 const io = new Server(http, {
   path: '/class',
   transports: ['websocket'],

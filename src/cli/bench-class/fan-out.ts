@@ -10,6 +10,9 @@ export interface FanOut {
   readonly command: Times;
   /** The same to as many by a server that does nothing else. */
   readonly bare: Times;
+  /** Processor time for each learner while commands were given, ms; beside that of the bare one. */
+  readonly cpuMs: number;
+  readonly bareCpuMs: number;
   /** Of all servers together, bytes: what each learner adds. */
   readonly memoryEach: number;
   /** Receipts that did not come. */
@@ -26,6 +29,9 @@ export interface FanOutAsked {
   readonly environment: Readonly<Record<string, string>>;
 }
 
+const LOOKS = 20;
+const LOOK_EVERY_MS = 250;
+
 type Learners = ReturnType<typeof startTalking<LearnersQuestion, LearnersAnswer>>;
 
 /** How long a command takes from its instructor to each learner, beside a bare broadcast. */
@@ -38,7 +44,7 @@ export async function measureFanOut(asked: FanOutAsked): Promise<FanOut> {
     processes.push(bare);
     // A class is told as many as it has: so many are in the bare one too.
     const inClass = Math.ceil(asked.learners / classes);
-    const first = await measure(learners, asked, {
+    const first = await measure(learners, asked, [bare], {
       urls: [bare.url],
       classes: [],
       learners: inClass,
@@ -50,11 +56,10 @@ export async function measureFanOut(asked: FanOutAsked): Promise<FanOut> {
     const own = processes.slice(1);
     const urls = own.map(({ url }) => url);
     const opened = await openClasses(urls[0] ?? '', classes);
-    const before = await memoryOf(own);
-    const given = { urls, classes: opened, learners: asked.learners };
-    let memory = 0;
-    const second = await measure(learners, asked, given, async () => {
-      memory = (await memoryOf(own)) - before;
+    const second = await measure(learners, asked, own, {
+      urls,
+      classes: opened,
+      learners: asked.learners,
     });
     return {
       servers,
@@ -62,7 +67,9 @@ export async function measureFanOut(asked: FanOutAsked): Promise<FanOut> {
       learners: asked.learners,
       command: second.times,
       bare: first.times,
-      memoryEach: memory / asked.learners,
+      cpuMs: (second.cpuS * 1000) / asked.learners,
+      bareCpuMs: (first.cpuS * 1000) / inClass,
+      memoryEach: second.memory / asked.learners,
       missing: first.missing + second.missing,
     };
   } finally {
@@ -70,22 +77,45 @@ export async function measureFanOut(asked: FanOutAsked): Promise<FanOut> {
   }
 }
 
+interface Measured extends LearnersAnswer {
+  /** That they added, of all servers together, bytes. */
+  readonly memory: number;
+  /** Of all servers together, while commands were given, s. */
+  readonly cpuS: number;
+}
+
 async function measure(
   learners: Learners,
   { commands, everyMs }: FanOutAsked,
+  servers: readonly ServerProcess[],
   given: Omit<Extract<LearnersQuestion, { do: 'come in' }>, 'do'>,
-  meanwhile: () => Promise<void> = async () => {},
-): Promise<LearnersAnswer> {
+): Promise<Measured> {
+  const empty = await leastMemory(servers);
   await learners.ask({ do: 'come in', ...given });
   // The first ones find everything cold.
   await learners.ask({ do: 'commands', count: 3, everyMs });
+  const before = await sumOf(servers);
   const answer = await learners.ask({ do: 'commands', count: commands, everyMs });
-  await meanwhile();
+  const after = await sumOf(servers);
+  const memory = (await leastMemory(servers)) - empty;
   await learners.ask({ do: 'leave' });
-  return answer;
+  return { ...(answer as LearnersAnswer), memory, cpuS: after.cpuS - before.cpuS };
 }
 
-async function memoryOf(servers: readonly ServerProcess[]): Promise<number> {
-  const each = await Promise.all(servers.map((server) => server.memory()));
-  return each.reduce((sum, one) => sum + one, 0);
+/** What is there just after litter was taken out, as nearly as looking several times can tell. */
+async function leastMemory(servers: readonly ServerProcess[]): Promise<number> {
+  let least = Number.POSITIVE_INFINITY;
+  for (let looks = 0; looks < LOOKS; looks++) {
+    least = Math.min(least, (await sumOf(servers)).memory);
+    await new Promise((resolve) => setTimeout(resolve, LOOK_EVERY_MS));
+  }
+  return least;
+}
+
+async function sumOf(servers: readonly ServerProcess[]) {
+  const each = await Promise.all(servers.map((server) => server.figures()));
+  return each.reduce((sum, one) => ({
+    memory: sum.memory + one.memory,
+    cpuS: sum.cpuS + one.cpuS,
+  }));
 }

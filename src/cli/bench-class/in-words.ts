@@ -3,13 +3,15 @@ import type { Times } from './figures.ts';
 import type { LostServer } from './lost-server.ts';
 
 export function fanOutInWords(figures: FanOut): string {
-  const { servers, classes, learners, command, bare, memoryEach, missing } = figures;
+  const { servers, classes, learners, command, bare, cpuMs, bareCpuMs, memoryEach, missing } =
+    figures;
   const ratio = (command.p99Ms / bare.p99Ms).toFixed(2);
   return [
     `${learners} learners in ${count(classes, 'class', 'classes')} on ${count(servers, 'server', 'servers')}`,
     `  command to each learner:  ${inWords(command)}`,
     `  bare broadcast:           ${inWords(bare)}; p99 ${ratio} times that`,
-    `  memory:                   ${(memoryEach / 1000).toFixed(0)} kB a learner`,
+    `  processor:                ${cpuMs.toFixed(1)} ms a learner meanwhile, bare ${bareCpuMs.toFixed(1)} ms`,
+    `  memory:                   ${(memoryEach / 1000).toFixed(0)} kB of the server’s data a learner`,
     `  receipts missing:         ${missing} of ${command.count + missing}`,
   ].join('\n');
 }

@@ -121,7 +121,7 @@ export const teachClass = {
   'teach-class.stuck.lockouts': 'stuck: lockouts, no reading between',
   'teach-class.stuck.resets': 'stuck: resets, no reading between',
   'teach-class.stuck.no-act': 'stuck: nothing done',
-  'teach-class.last.ago': '{what}, {ago} ago',
+  'teach-class.last.ago': '{ago} ago: {what}',
   'teach-class.seconds': '{seconds} s',
   'teach-class.minutes': '{minutes} min',
   'teach-class.tile.suspects': 'Suspects: {suspects}',

@@ -41,5 +41,5 @@ export const teachPoll = {
   'teach-poll.shown': 'Everyone sees the answers.',
   'teach-poll.show': 'Show the answers to everyone',
   'teach-poll.end': 'End the question',
-  'teach-poll.refused': 'Not done: {why}.',
+  'teach-poll.refused': 'Not done. {why}',
 } as const;

@@ -73,6 +73,8 @@ export function createMetrics(): Metrics {
       const delayS = loop.percentile(99) / 1e9;
       const own: Gauge[] = [
         ['memory_bytes', 'Memory of the process.', () => process.memoryUsage.rss()],
+        ['heap_bytes', 'Memory of its data and of what they hold outside.', heapBytes],
+        ['cpu_seconds', 'Processor time that the process took.', cpuS],
         ['loop_delay_p99_seconds', 'How long what is due waits, since last asked.', () => delayS],
       ];
       loop.reset();
@@ -84,6 +86,16 @@ export function createMetrics(): Metrics {
     },
     close: () => loop.disable(),
   };
+}
+
+function heapBytes(): number {
+  const { heapUsed, external } = process.memoryUsage();
+  return heapUsed + external;
+}
+
+function cpuS(): number {
+  const { user, system } = process.cpuUsage();
+  return (user + system) / 1e6;
 }
 
 function nameOf(what: string): string {

@@ -171,7 +171,8 @@ describe('a seat', () => {
     const seat = openSeat({ kind: 'job', id: job.id });
     await seat.live(0.2);
     const points = seat.session.store.read().facts?.testPoints ?? [];
-    const placeOf = (tool: string) => points.find(({ tools }) => tools.includes(tool))?.id ?? '';
+    const placeOf = (tool: (typeof points)[number]['tools'][number]) =>
+      points.find(({ tools }) => tools.includes(tool))?.id ?? '';
     seat.session.connect({ tool: 'manometer', place: placeOf('manometer') });
     seat.session.connect({ tool: 'flue-gas analyser', place: placeOf('flue-gas analyser') });
     expect(seat.session.meterUses()).toHaveLength(2);
@@ -239,7 +240,8 @@ describe('work at a job that is cut', () => {
     await seat.live(0.2);
     const arriveS = seat.session.headS();
     const points = seat.session.store.read().facts?.testPoints ?? [];
-    const placeOf = (tool: string) => points.find(({ tools }) => tools.includes(tool))?.id ?? '';
+    const placeOf = (tool: (typeof points)[number]['tools'][number]) =>
+      points.find(({ tools }) => tools.includes(tool))?.id ?? '';
     const note = (text: string) =>
       seat.work.putDesk([
         ...seat.work.state.read().desk,

@@ -1,4 +1,4 @@
-import { Scorm12API } from 'scorm-again/scorm12';
+import { Scorm12API } from 'scorm-again';
 import { describe, expect, it } from 'vitest';
 import type { SystemTrouble } from '../../../src/app/lms/learning-system.ts';
 import { SCORM_ROOM } from '../../../src/app/lms/packed-state.ts';

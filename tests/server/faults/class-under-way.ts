@@ -16,6 +16,8 @@ export interface ClassUnderWay {
   expectPromisesKept(): Promise<void>;
 }
 
+type Seat = Awaited<ReturnType<typeof joinClass>>;
+
 const ACT_EVERY_MS = 40;
 /** Nobody goes on for ever while nothing is saved. */
 const MOST_UNSAVED = 60;
@@ -35,7 +37,7 @@ export async function beginClass(
   const door = (url: () => string): string => unruly?.openAt ?? url();
   const opened = await openClass(door(first));
   const instructor = createInstructor(unruly === null ? [first] : [first, first], opened);
-  const places = [];
+  const places: { readonly url: () => string; readonly seated: Seat }[] = [];
   for (let i = 0; i < learnerCount; i++) {
     const url = urls[i % urls.length] ?? first;
     places.push({ url, seated: await joinClass(door(url), opened, `Learner ${i + 1}`) });

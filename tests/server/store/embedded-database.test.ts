@@ -131,13 +131,13 @@ describe('an embedded database that is open', { timeout: LIMIT_MS }, () => {
   });
 
   it('keeps its log short, however much is written', async () => {
-    for (let n = 0; n < 60; n++) {
+    for (let n = 0; n < 40; n++) {
       await database.transaction([add(n, MEGABYTE), { sql: 'delete from note' }]);
     }
     const [log] = await database.query<{ bytes: number }>(
       'select sum(size) as bytes from pg_ls_waldir()',
     );
-    expect(log?.bytes).toBeLessThan(48 * MEGABYTE);
+    expect(log?.bytes).toBeLessThan(40 * MEGABYTE);
   });
 
   it('is shipped for the engine that is installed', async () => {

@@ -18,8 +18,10 @@ interface Props {
   readonly act?: ReactNode;
 }
 
-/** A name, a control, what it is for and what is wrong with it. */
-export function FieldFrame({ path, label = labelOf(path), hint, children, act }: Props) {
+/** A name, a control, what it is for and what is wrong with it. Of an entry the list says the name. */
+export function FieldFrame({ path, label = labelOf(path), hint: about, children, act }: Props) {
+  const isEntry = typeof path.at(-1) === 'number';
+  const hint = isEntry ? undefined : about;
   const { issues } = useForm();
   const id = fieldId(path);
   const wrong = issues.get(pathText(path)) ?? [];
@@ -29,7 +31,7 @@ export function FieldFrame({ path, label = labelOf(path), hint, children, act }:
   ];
   return (
     <div className="author-field" data-wrong={wrong.length > 0}>
-      <div className="author-field-head">
+      <div className={isEntry ? 'for-readers' : 'author-field-head'}>
         <label htmlFor={id}>{label}</label>
         {act}
       </div>
