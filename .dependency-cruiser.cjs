@@ -83,6 +83,9 @@ const TABLE = {
       '@types/react',
       '@types/react-dom',
       '@fontsource/ibm-plex-sans',
+      // The way into a class, for cameras.
+      'qrcode',
+      '@types/qrcode',
       // What the page and its worker say to each other is checked at both ends.
       'zod',
       // What a learning system keeps of a package is short.

@@ -12,7 +12,7 @@ const isSmall = process.argv.includes('--small');
 const asJson = process.argv.includes('--json');
 const full = isSmall
   ? { one: 60, many: 120, perClass: 60, lost: 30, commands: 5, everyMs: 300 }
-  : { one: 1000, many: 4000, perClass: 1000, lost: 300, commands: 20, everyMs: 1500 };
+  : { one: 1000, many: 4000, perClass: 1000, lost: 300, commands: 120, everyMs: 250 };
 let isWhole = true;
 
 function tell(figures: object, words: string, isComplete: boolean): void {

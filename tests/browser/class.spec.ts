@@ -16,6 +16,9 @@ const DESK = { width: 1366, height: 768 };
 const WALL = { width: 1280, height: 720 };
 const PHONE = { width: 390, height: 844 };
 
+// Five pages of a class, each with its run, share one machine.
+test.describe.configure({ timeout: 240_000 });
+
 test('a class on one plant: driven, broken, asked and reloaded, every screen shows the same run', async ({
   classUrl,
   people,
@@ -34,7 +37,9 @@ test('a class on one plant: driven, broken, asked and reloaded, every screen sho
 
   const ada = await people.onDevice('Ada', PHONE);
   await joinClass(ada, classUrl, code, 'Ada');
-  await expect(wall.getByText('1 in')).toBeVisible(SLOW);
+  const cy = await people.onDevice('Cy', PHONE);
+  await joinClass(cy, classUrl, code, 'Cy');
+  await expect(wall.getByText('2 in')).toBeVisible(SLOW);
   await teacher.getByRole('button', { name: 'Begin', exact: true }).click();
 
   // Driven from the instructor's page; someone who comes late stands where all stand.
@@ -46,7 +51,7 @@ test('a class on one plant: driven, broken, asked and reloaded, every screen sho
   await teacher.getByRole('button', { name: 'the plant', exact: true }).click();
   await waitBeyond(wall, 20);
   await teacher.getByRole('button', { name: 'Freeze', exact: true }).click();
-  await expectSameRun(teacher, ada, bo, wall);
+  await expectSameRun(teacher, ada, bo, cy, wall);
 
   // A fault: everyone's plant has it, nobody's page names it.
   await openPanel(teacher, 'Fault …');
@@ -59,7 +64,7 @@ test('a class on one plant: driven, broken, asked and reloaded, every screen sho
   await teacher.getByRole('button', { name: 'Run', exact: true }).click();
   await waitBeyond(teacher, at + 10);
   await teacher.getByRole('button', { name: 'Freeze', exact: true }).click();
-  await expectSameRun(teacher, ada, bo, wall);
+  await expectSameRun(teacher, ada, bo, cy, wall);
   await expect(ada.getByText('pilot valve stuck shut')).toHaveCount(0);
 
   // Back by half a minute, for all.
@@ -67,7 +72,7 @@ test('a class on one plant: driven, broken, asked and reloaded, every screen sho
   await teacher.getByRole('button', { name: 'Back …' }).click();
   await teacher.getByRole('button', { name: 'by 30 s' }).click();
   await expect.poll(async () => (await runOf(teacher)).at, SLOW).toBeLessThan(before - 25);
-  await expectSameRun(teacher, ada, bo, wall);
+  await expectSameRun(teacher, ada, bo, cy, wall);
 
   // One question: asked, answered, shown.
   await openPanel(teacher, 'Ask …');
@@ -78,7 +83,7 @@ test('a class on one plant: driven, broken, asked and reloaded, every screen sho
   await teacher.getByRole('button', { name: 'Ask everyone' }).click();
   await ada.getByRole('radio', { name: 'The vent valve' }).check();
   await ada.getByRole('button', { name: 'Give this answer' }).click();
-  await expect(teacher.getByText('1 of 2 have answered.')).toBeVisible(SLOW);
+  await expect(teacher.getByText('1 of 3 have answered.')).toBeVisible(SLOW);
   await openPanel(teacher, 'Projector …');
   await teacher.getByRole('button', { name: 'the question', exact: true }).click();
   await expect(wall.getByRole('heading', { name: 'What opens first?' })).toBeVisible(SLOW);
@@ -93,7 +98,7 @@ test('a class on one plant: driven, broken, asked and reloaded, every screen sho
   await teacher.reload();
   await expect.poll(async () => (await runOf(teacher)).hash, SLOW).toBe(stood.hash);
   await ada.reload();
-  await expectSameRun(teacher, ada, bo);
+  await expectSameRun(teacher, ada, bo, cy);
 
   await teacher.getByRole('button', { name: 'Close the class' }).click();
   await teacher.getByRole('button', { name: 'Close it', exact: true }).click();

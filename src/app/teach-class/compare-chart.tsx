@@ -7,7 +7,14 @@ import { settings } from '../settings/settings.ts';
 import { clockText } from '../working/clock-text.ts';
 import { plantOfLibrary } from '../working/schematic-plant.ts';
 import { readingIn } from '../working/view-words.ts';
-import { type CurveOf, commonSpan, curveOf, linedLanes, valueAtS } from './compare-lanes.ts';
+import {
+  bothUntilS,
+  type CurveOf,
+  commonSpan,
+  curveOf,
+  linedLanes,
+  valueAtS,
+} from './compare-lanes.ts';
 import { LANE_HIGH, LANE_WIDE, pathsOf } from './compare-paths.ts';
 
 interface Props {
@@ -25,7 +32,7 @@ export function CompareChart({ facts, runs, names }: Props) {
     [facts],
   );
   const { fromS, toS } = useMemo(() => commonSpan(runs), [runs]);
-  const [cursorS, setCursor] = useState(toS);
+  const [cursorS, setCursor] = useState(() => bothUntilS(runs));
   const atS = Math.max(fromS, Math.min(toS, cursorS));
   const reading = readingIn(units, facts);
   const drawn = useMemo(

@@ -87,6 +87,11 @@ export function valueAtS({ run, zeroS }: CurveOf, place: number, clockS: number)
   return run.frame(k)?.[place] ?? null;
 }
 
+/** The last moment that all of them have, on the common clock, s. */
+export function bothUntilS(runs: readonly CurveOf[]): number {
+  return Math.min(...runs.map(({ run, zeroS }) => Math.max(0, run.count - 1) * run.frameS - zeroS));
+}
+
 /** From the earlier start to the later end, on the common clock, s. */
 export function commonSpan(runs: readonly CurveOf[]): {
   readonly fromS: number;

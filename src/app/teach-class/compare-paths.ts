@@ -5,6 +5,8 @@ export const LANE_WIDE = 1000;
 export const LANE_HIGH = 100;
 /** Air above the highest value, so that a line at the top is still seen to be one. */
 const AIR = 0.06;
+/** So much of a lane's own scale is always shown. */
+const LEAST_OF_SCALE = 0.15;
 
 type Points = readonly (readonly [number, number])[];
 
@@ -16,8 +18,9 @@ export function pathsOf(
 ): readonly string[] {
   const values = curves.flatMap((points) => points.map(([, value]) => value));
   const most = values.reduce((a, b) => Math.max(a, b), Number.NEGATIVE_INFINITY);
-  // A scale of the device would leave a lane flat whose values stay far below it.
-  const high = most > look.min ? most + AIR * (most - look.min) : look.max;
+  // The whole scale would leave a lane flat that stays far below it; noise is to look like noise.
+  const least = LEAST_OF_SCALE * (look.max - look.min);
+  const high = look.min + Math.max(least, (1 + AIR) * (most - look.min));
   const low = values.reduce((a, b) => Math.min(a, b), look.min);
   return curves.map((points) =>
     points

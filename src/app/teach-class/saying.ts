@@ -2,7 +2,11 @@ import type { InstructorClient, Said, Spoken } from '../../classroom/index.ts';
 import { say as sentence } from '../../i18n/index.ts';
 import { errorText } from '../class/code-words.ts';
 import type { Store } from '../session/store.ts';
-import type { TeachNotice } from './teach-context.ts';
+
+/** What is told of the last thing that was said; empty where all went well. */
+export interface TeachNotice {
+  readonly text: string;
+}
 
 /** Tells the class one thing after another. */
 export type Saying = (...entries: readonly Spoken[]) => Promise<boolean>;

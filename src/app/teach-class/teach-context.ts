@@ -7,13 +7,8 @@ import type { BoardRow } from './board-rows.ts';
 import type { BoardWatch } from './board-watch.ts';
 import type { Drive } from './drive.ts';
 import type { OwnClass } from './own-classes.ts';
-import type { Saying } from './saying.ts';
+import type { Saying, TeachNotice } from './saying.ts';
 import type { Selection } from './selection.ts';
-
-/** What is told of the last thing that was said; empty where all went well. */
-export interface TeachNotice {
-  readonly text: string;
-}
 
 export interface Teach {
   readonly own: OwnClass;

@@ -5,7 +5,8 @@ import type { Item } from '../../quiz/index.ts';
 import { type Names, type StartEvent, startWords, wordItem } from '../../wording/index.ts';
 
 export const MOST_POLL_OPTIONS = 6;
-const MOST_STEM_LINES = 12;
+/** Of a long start its end is what counts. */
+const MOST_START_LINES = 10;
 
 export interface PollDraft {
   readonly question: PollQuestion;
@@ -26,11 +27,16 @@ export function draftOfItem(
   const worded = wordItem(item, names, units, startWords(start));
   if (worded.answer !== 'choice' && worded.answer !== 'spot') return null;
   const { tells, start: lines, readings, asks, caution, options, key } = worded;
-  const stem = [...tells, ...lines, ...readings, ...(caution === null ? [] : [caution])];
+  const stem = [
+    ...tells,
+    ...lines.slice(-MOST_START_LINES),
+    ...readings,
+    ...(caution === null ? [] : [caution]),
+  ];
   return {
     question: {
       text: asks,
-      stem: stem.slice(0, MOST_STEM_LINES),
+      stem,
       options: options.map(({ text }) => text).slice(0, MOST_POLL_OPTIONS),
       // By its name a page could make it and know the answer.
       item: null,

@@ -1,4 +1,4 @@
-import type { Shelf } from './shelf.ts';
+import type { Shelf } from './shelf-face.ts';
 
 /** @param isKept the device has taken it; otherwise it lasts as long as the page */
 export type CompartmentTold = (key: string, text: string, isKept: boolean) => void;

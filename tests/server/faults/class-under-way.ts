@@ -49,8 +49,12 @@ export async function beginClass(
   });
   await instructor.say({ type: 'begin' });
 
+  const expectNothingBroken = (): void =>
+    expect([instructor, ...learners].flatMap(({ broken }) => broken)).toEqual([]);
+
   async function workUntil(holds: () => boolean): Promise<void> {
     while (!holds()) {
+      expectNothingBroken();
       for (const { acts, saved, act } of learners) if (acts.length < saved() + MOST_UNSAVED) act();
       await pause(ACT_EVERY_MS);
     }
@@ -84,7 +88,7 @@ export async function beginClass(
         learners.every(({ saved, acts }) => saved() === acts.length) &&
         [instructor, ...learners].every(({ entries }) => entries.last() >= last);
       while (!isAtRest()) await pause(ACT_EVERY_MS);
-      expect([instructor, ...learners].flatMap(({ broken }) => broken)).toEqual([]);
+      expectNothingBroken();
 
       const all = instructor.entries.all();
       // One number each, in order, nothing missing: and each thing said is there once.

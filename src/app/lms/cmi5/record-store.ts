@@ -84,7 +84,6 @@ export function recordStore(get: Fetch, launch: LaunchAddress, pass: string, ver
     },
   };
 }
-export type RecordStore = ReturnType<typeof recordStore>;
 
 const CONFLICT = 409;
 
