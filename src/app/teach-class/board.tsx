@@ -25,7 +25,7 @@ interface Props {
 /** With more seats tiles would only be scrolled past. */
 const MANY = 60;
 const TILE_PX = { wide: 236, high: 168 };
-const ROW_PX = { wide: 640, high: 48 };
+const ROW_PX = { wide: 900, high: 48 };
 
 /** All seats: chosen by click or key, a range with shift; only what is in sight is drawn. */
 export function Board({ onOpenRun, acts = null }: Props) {

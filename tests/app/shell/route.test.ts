@@ -8,6 +8,10 @@ describe('routes', () => {
     { page: 'learner' },
     { page: 'teach' },
     { page: 'paper' },
+    { page: 'classes' },
+    { page: 'class', id: 'Jgf4_h_6r4DEPLMV' },
+    { page: 'projector', id: 'Jgf4_h_6r4DEPLMV', key: 'a-key_of-the-wall' },
+    { page: 'class-results', id: 'Jgf4_h_6r4DEPLMV' },
     { page: 'join', code: '' },
     { page: 'join', code: 'ACDEFH' },
     { page: 'seat', code: 'ACDEFH' },
@@ -38,6 +42,9 @@ describe('routes', () => {
     '#/practise/blind/x',
     '#/practise/job',
     '#/teach/job/a-job',
+    '#/teach/class/short',
+    '#/teach/class/Jgf4_h_6r4DEPLMV/projector',
+    '#/teach/class/Jgf4_h_6r4DEPLMV/elsewhere/a-key_of-the-wall',
   ])('%s leads to the first page', (hash) => {
     expect(parseRoute(hash)).toEqual({ page: 'front' });
   });
