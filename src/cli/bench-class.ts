@@ -11,8 +11,16 @@ import { withServices } from './bench-class/services.ts';
 const isSmall = process.argv.includes('--small');
 const asJson = process.argv.includes('--json');
 const full = isSmall
-  ? { one: 60, many: 120, perClass: 60, lost: 30, commands: 5, everyMs: 300 }
-  : { one: 1000, many: 4000, perClass: 1000, lost: 300, commands: 120, everyMs: 250 };
+  ? { one: 60, many: 120, perClass: 60, servers: [2], lost: 30, commands: 5, everyMs: 300 }
+  : {
+      one: 1000,
+      many: 4000,
+      perClass: 1000,
+      servers: [2, 4],
+      lost: 300,
+      commands: 120,
+      everyMs: 250,
+    };
 let isWhole = true;
 
 function tell(figures: object, words: string, isComplete: boolean): void {
@@ -32,7 +40,7 @@ const alone = await measureFanOut({
 tell(alone, fanOutInWords(alone), alone.missing === 0);
 
 const hadServices = await withServices(async (newEnvironment) => {
-  for (const servers of [2, 4]) {
+  for (const servers of full.servers) {
     const spread = await measureFanOut({
       servers,
       classes: Math.ceil(many / perClass),

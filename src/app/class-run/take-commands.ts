@@ -140,7 +140,8 @@ export function takeCommands({ work, session, seat, onApplied }: CommandsOf): Co
     // Once the class is over the run is the learner's own.
     session.freeze(book.phase === 'under way' ? frozen : book.phase !== 'closed');
     // A visit begins when the learner comes; till then nothing at the plant moves.
-    const runs = known.some(({ type }) => type === 'run') || work.name.kind === 'watch';
+    const isRunSaid = known.some((entry) => entry.type === 'run' && isFor(entry.to, seat));
+    const runs = isRunSaid || work.name.kind === 'watch';
     if (!frozen && book.phase === 'under way' && runs && mayRun(work)) session.play(speed);
   }
 

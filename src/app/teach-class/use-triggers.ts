@@ -17,7 +17,9 @@ export function useTriggers(client: InstructorClient, session: Session | null, s
     return session.store.subscribe(() => {
       const { events, status, phase } = session.store.read();
       if (events === seen) return;
-      const entered = phase === 'open' && status?.mode !== 'paused' ? newSteps(seen, events) : [];
+      // A run that is taken up again brings its past along before it says how it goes.
+      const runs = phase === 'open' && status !== null && status.mode !== 'paused';
+      const entered = runs ? newSteps(seen, events) : [];
       seen = events;
       for (const { id, step, acts } of client.store.read().book.triggers) {
         if (done.has(id) || !entered.includes(step)) continue;

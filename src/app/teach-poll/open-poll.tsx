@@ -14,7 +14,7 @@ interface Props {
 /** What is being asked: how many answered, shown to all when the instructor wants it. */
 export function OpenPoll({ poll, counts, here, onSay }: Props) {
   const { id, question, shown } = poll;
-  const { right, why } = keptAnswer(id);
+  const { right, why } = shown ?? keptAnswer(id);
   const counted = shown?.counts ?? (counts?.poll === id ? counts.counts : []);
   const answered = counted.reduce((sum, one) => sum + one, 0);
   return (

@@ -27,6 +27,7 @@ export function draftOfItem(
   const worded = wordItem(item, names, units, startWords(start));
   if (worded.answer !== 'choice' && worded.answer !== 'spot') return null;
   const { tells, start: lines, readings, asks, caution, options, key } = worded;
+  if (key >= MOST_POLL_OPTIONS) return null;
   const stem = [
     ...tells,
     ...lines.slice(-MOST_START_LINES),

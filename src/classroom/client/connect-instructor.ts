@@ -55,6 +55,8 @@ export function connectInstructor(
     workRefused: null,
   });
   const following = followClass(store, () => link);
+  /** Told again with each connection: it may have been lost, and who leads may rest there. */
+  let head: Omit<Head, 'rev'> | null = null;
   const link: Link = createLink(taken, {
     hello: () => ({ role: 'instructor', v: CLASS_PROTOCOL, ...place, since: following.since() }),
     welcome(welcome) {
@@ -78,6 +80,7 @@ export function connectInstructor(
       if (phase !== 'live') return;
       saying.live();
       watching.live();
+      if (head !== null) link.tell('head', { ...head, rev: telling.rev() });
     },
     woken: following.woken,
   });
@@ -93,7 +96,10 @@ export function connectInstructor(
     watch: watching.watch,
     onWorked: watching.onWorked,
     tellWork: telling.tell,
-    tellHead: (head) => link.tell('head', { ...head, rev: telling.rev() }),
+    tellHead(now) {
+      head = now;
+      link.tell('head', { ...now, rev: telling.rev() });
+    },
     close() {
       following.close();
       telling.close();

@@ -16,8 +16,15 @@ export type WorkPaper = z.infer<typeof paperSchema>;
 const headFields = {
   /** Which try of the seat at it, 1 the first; a new one begins with empty logs. */
   attempt: z.number().int().min(1).max(1000),
-  /** Grows with each telling within an attempt; an older one changes nothing. */
-  rev: z.number().int().min(1),
+  /**
+   * Grows with each telling within an attempt; an older one changes nothing. No larger than the
+   * database holds: one that it refuses would hold up all that is saved with it.
+   */
+  rev: z
+    .number()
+    .int()
+    .min(1)
+    .max(2 ** 31 - 1),
   headS: timeS,
   /** Of the run at `headS`; null where it is not known yet, and in a quiz. */
   hash: z.string().max(200).nullable(),

@@ -72,6 +72,13 @@ export const STAGES: readonly Stage[] = [
     count: (exitedWell) => countVitest(readReport(VITEST_REPORT), exitedWell),
   },
   {
+    name: 'class-load',
+    title: 'A small class under load, and a server lost',
+    args: ['--import', 'tsx', 'src/cli/bench-class.ts', '--small'],
+    usesPrograms: true,
+    count: countExit,
+  },
+  {
     name: 'build',
     title: 'Build of the page',
     args: ['--import', 'tsx', 'src/cli/house/build.ts'],

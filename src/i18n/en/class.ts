@@ -139,7 +139,7 @@ export const classroom = {
   'class.error.no-such-seat': 'The class has no seat with this number.',
   'class.error.wrong-pin': 'This is not the PIN of that seat.',
   'class.error.wrong-secret':
-    'This device has no right to that seat any more. Take it with its PIN.',
+    'This device has no right to that place any more. A seat is taken again with its PIN.',
   'class.error.too-many-attempts':
     'Too many tries from here. Wait a minute, look at code and PIN once more, then try again.',
   'class.error.too-fast': 'Too many came at once. Try again in a moment.',

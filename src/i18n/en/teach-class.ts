@@ -1,7 +1,7 @@
 /** A class from the instructor’s side: opening, driving, board and projector. */
 export const teachClass = {
   'teach-class.lead':
-    'Learners come in with a code on any device of this network. Nothing leaves it.',
+    'Learners come in with a code, on any device that reaches this server. Names, work and results stay on it.',
   'teach-class.back': 'Classes',
   'teach-class.asking': 'Looking for the server of this page …',
   'teach-class.no-server': 'No classes from here.',
@@ -73,9 +73,9 @@ export const teachClass = {
   'teach-class.link.connecting': 'Connecting …',
   'teach-class.link.away': 'The server is away. It is looked for all the time.',
   'teach-class.link.gone': 'Not connected',
-  'teach-class.gone': 'This page is out of the class: {why}.',
+  'teach-class.gone': 'This page is out of the class: {why}',
   'teach-class.gone.again': 'Try again',
-  'teach-class.not-taken': 'Not done: {why}.',
+  'teach-class.not-taken': 'Not done: {why}',
   'teach-class.notice.good': 'Good',
   'teach-class.invite': 'The way in',
   'teach-class.invite.open': 'Code {code}: show the way in',

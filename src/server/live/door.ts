@@ -45,12 +45,13 @@ async function takeSeat(live: Live, place: string, given: ToServer['take seat'])
   if (typeof one === 'string') return failed(one);
   const { id } = one.kept;
   const tries = `pin ${id} ${given.seat}`;
-  if (!live.attempts.has(tries, live.limits.wrongPins)) return failed('too many attempts');
   const seat = await readSeat(live, one, given.seat);
   if (seat === null) {
     live.attempts.take(`code ${place}`, live.limits.wrongCodes);
     return failed('no such seat');
   }
+  // After the last wait, so that many who ask at once do not all pass before one is counted.
+  if (!live.attempts.has(tries, live.limits.wrongPins)) return failed('too many attempts');
   if (!isPinOf(seat.kept.pinHash, given.pin)) {
     live.attempts.take(tries, live.limits.wrongPins);
     live.attempts.take(`code ${place}`, live.limits.wrongCodes);
