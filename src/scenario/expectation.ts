@@ -7,7 +7,7 @@ import type { Path } from './place.ts';
 export const EXPECTED = z.registry<{ readonly phrase: Phrase }>();
 
 /** Lists of words up to this length are shown whole. */
-const SHOWN_WHOLE = 20;
+const SHOWN_WHOLE = 24;
 
 type AnySchema = z.core.$ZodType;
 

@@ -51,7 +51,10 @@ export function createStateOfRun(session: Session, work: Work, nowMs: () => numb
       last: lastAct(log),
       suspects: suspectsOf(desk),
       flags,
-      readings: ownActs(log, session).filter(({ type }) => type === 'check').length,
+      // What a meter reads is noted on paper; looking and listening are acts.
+      readings:
+        ownActs(log, session).filter(({ type }) => type === 'check').length +
+        desk.filter(({ type }) => type === 'pin').length,
       resets: countOf(events, 'reset', arriveS),
       lockouts: countOf(events, 'lockout', arriveS),
       progress:

@@ -1,6 +1,7 @@
 /** Work that the server has of this seat and the device has not: after the seat was taken on another one. */
 import type { ClassWhat } from '../../../machines/class/index.ts';
 import type { WorkRecord as ClassWork } from '../../classroom/index.ts';
+import { orderedIn } from '../class-run/index.ts';
 import { keepOpenQuiz } from '../quiz/device-open.ts';
 import { readOpenQuiz } from '../quiz/open-quiz.ts';
 import { writeKept } from '../work/keep-work.ts';
@@ -8,7 +9,7 @@ import { readWorkData, WORK_VERSION } from '../work/work-record.ts';
 import type { ClassSeat } from './class-context.ts';
 
 /** Puts it on the seat's shelf, unless what is there is as new: the device knows of it first. */
-export function bringWork({ client, shelf, book }: ClassSeat, what: ClassWhat): void {
+export function bringWork({ client, place, shelf, book }: ClassSeat, what: ClassWhat): void {
   const { work } = client.store.read();
   if (work === null || work.attempt <= book.read().attempt) return;
   const startedISO = new Date(work.startedMs).toISOString();
@@ -38,7 +39,11 @@ export function bringWork({ client, shelf, book }: ClassSeat, what: ClassWhat): 
       hash,
       setupHash,
       uses: [],
-      ofClass: { applied, ordered: [] },
+      // Without it what waited for a step would be done once more.
+      ofClass: {
+        applied,
+        ordered: orderedIn(acts, client.store.read().entries, place.seat, applied),
+      },
     });
     if (!read.ok) return false;
     writeKept(shelf, read.record);

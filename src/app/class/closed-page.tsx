@@ -1,11 +1,12 @@
-import { useState } from 'react';
+import { useEffect, useState } from 'react';
 import { say } from '../../i18n/index.ts';
 import { FrontFrame } from '../front/front-frame.tsx';
 import type { Store } from '../session/store.ts';
 import type { Surroundings } from '../settings/theme.ts';
 import { PageHeading } from '../shell/page-heading.tsx';
-import { useBookPart, useClassPart } from './class-context.ts';
+import { useBookPart, useClass, useClassPart } from './class-context.ts';
 import { OwnWork } from './own-work.tsx';
+import { tellKept } from './tell-kept.ts';
 import { plantOfClass, titleOfClass } from './what-words.ts';
 
 /** The class is over: what came of one's own work, and the way to look at it again. */
@@ -16,6 +17,11 @@ export function ClosedPage({ surroundings }: { readonly surroundings: Store<Surr
   const handedIn = useBookPart((book) => book.handedIn);
   const hasWork = useBookPart((book) => book.attempt > 0);
   const [looking, setLooking] = useState(false);
+  const seat = useClass();
+  const isLive = useClassPart((now) => now.link === 'live');
+  useEffect(() => {
+    if (isLive && what !== null && way === 'own copies') tellKept(seat, what);
+  }, [seat, isLive, what, way]);
   if (looking) return <OwnWork surroundings={surroundings} />;
   const isOwn = way === 'own copies' && hasWork;
   const plant = what === null ? null : plantOfClass(what);

@@ -68,7 +68,8 @@ function beginQuiz({ client, shelf }: ClassSeat, { items = [], mode }: ClassWhat
 
 function tellQuiz({ client, book }: ClassSeat, entries: readonly QuizEntry[]): void {
   const [first] = entries;
-  if (first === undefined) return;
+  // Once the class is over the quiz is the learner's own.
+  if (first === undefined || client.store.read().book.phase === 'closed') return;
   const tried = bookOfTry(book.read(), first.atISO);
   if (tried !== book.read()) book.write(tried);
   client.tellWork({

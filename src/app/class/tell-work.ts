@@ -1,3 +1,4 @@
+import type { WorkRecord as ClassWork } from '../../classroom/index.ts';
 import type { WorkRecord } from '../work/work-record.ts';
 import type { Work } from '../work/work-types.ts';
 import type { ClassSeat } from './class-context.ts';
@@ -17,13 +18,7 @@ export function tellWork({ client, book }: ClassSeat, work: Work): () => void {
     timer = null;
     told = record;
     toldMs = Date.now();
-    const { attempt } = book.read();
-    const applied = record.ofClass?.applied ?? 0;
-    const { log, headS, hash, setupHash, startedISO } = record;
-    const startedMs = Date.parse(startedISO);
-    const acts = [...log];
-    const desk = record.desk.map((entry) => ({ ...entry }));
-    client.tellWork({ attempt, applied, headS, hash, setupHash, startedMs, acts, desk });
+    client.tellWork(classWorkOf(record, book.read().attempt));
   }
 
   function note(): void {
@@ -51,5 +46,20 @@ export function tellWork({ client, book }: ClassSeat, work: Work): () => void {
     // What the page saved as it went is told as well.
     const { record } = work.state.read();
     if (record !== null) tell(record);
+  };
+}
+
+/** What the device has of a work, as the class is told it. */
+export function classWorkOf(record: WorkRecord, attempt: number): Omit<ClassWork, 'rev'> {
+  const { log, headS, hash, setupHash, startedISO, ofClass } = record;
+  return {
+    attempt,
+    applied: ofClass?.applied ?? 0,
+    headS,
+    hash,
+    setupHash,
+    startedMs: Date.parse(startedISO),
+    acts: [...log],
+    desk: record.desk.map((entry) => ({ ...entry })),
   };
 }

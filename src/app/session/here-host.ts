@@ -52,10 +52,13 @@ function askHere(library: LearnerLibrary, { ask, log, atS, place, ...which }: To
 
 function setupFor(
   library: LearnerLibrary,
-  { kind, id, given }: Pick<ToHere, 'kind' | 'id' | 'given'>,
+  { kind, id, given, seed }: Pick<ToHere, 'kind' | 'id' | 'given' | 'seed'>,
 ): RunSetup | null {
   const whole = given == null ? library : withGiven(library, given as GivenLibrary);
-  return kind === 'watch' ? setupOf(whole, id) : (exerciseSetup(whole, kind, id)?.setup ?? null);
+  const choices = { ...(seed === undefined ? {} : { seed }) };
+  return kind === 'watch'
+    ? setupOf(whole, id, choices)
+    : (exerciseSetup(whole, kind, id, choices)?.setup ?? null);
 }
 
 function askOf(message: unknown): number {

@@ -16,6 +16,8 @@ export const toHereSchema = z.strictObject({
   id: z.string().max(200),
   /** An instructor's own exercise, as the session was opened with it. */
   given: z.unknown().optional(),
+  /** Of the run; left out: the exercise's own. */
+  seed: count.optional(),
   log: z.array(timedActionSchema),
   atS: timeS,
   /** Where the right answer is to stand. */

@@ -3,6 +3,7 @@ import {
   type About,
   aboutSchema,
   httpErrorSchema,
+  httpErrorText,
   type OpenClass,
   type OpenedClass,
   openedClassSchema,
@@ -38,7 +39,7 @@ async function ask<T>(path: string, init: RequestInit, schema: SchemaOf<T>): Pro
     if (answer.ok && read.success) return { ok: true, value: read.data };
     if (REFUSED_KEY.includes(answer.status)) return { ok: false, error: 'wrong key', detail: '' };
     const failed = httpErrorSchema.safeParse(said);
-    const detail = failed.success ? `${failed.data.error} ${failed.data.detail ?? ''}`.trim() : '';
+    const detail = failed.success ? httpErrorText(failed.data) : '';
     // Another server's own page says "not found" too, only not in these words.
     const ours = failed.success && answer.status !== 404;
     return { ok: false, error: ours ? 'refused' : 'no server', detail };

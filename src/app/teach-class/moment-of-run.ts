@@ -16,5 +16,6 @@ export function momentOfRun(run: Session, book: ClassState): Moment | null {
   if (opening === null || told === null) return null;
   const { shownS } = run.store.read();
   const log = told.log.filter(({ t }) => t <= shownS);
-  return { kind: opening.kind, id: opening.id, given: opening.given, log, atS: shownS };
+  const { kind, id, given, seed } = opening;
+  return { kind, id, given, seed, log, atS: shownS };
 }

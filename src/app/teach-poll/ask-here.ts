@@ -3,7 +3,7 @@ import type { TimedAction } from '../../engine/index.ts';
 import { startWorker } from '../quiz-item/start-worker.ts';
 import { type FromHere, fromHereSchema, type ToHere } from '../session/here-protocol.ts';
 
-export type Moment = Pick<ToHere, 'kind' | 'id' | 'given' | 'atS'> & {
+export type Moment = Pick<ToHere, 'kind' | 'id' | 'given' | 'seed' | 'atS'> & {
   readonly log: readonly TimedAction[];
 };
 

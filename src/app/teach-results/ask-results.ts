@@ -4,6 +4,7 @@ import {
   type ClassLine,
   classLineSchema,
   httpErrorSchema,
+  httpErrorText,
 } from '../../classroom/protocol/index.ts';
 import { classResultSchema } from '../../records/class/index.ts';
 import { withInstructorKey } from '../teach-class/instructor-key.ts';
@@ -76,7 +77,7 @@ async function ask<T>(
     const read = schema.safeParse(said);
     if (answer.ok && read.success) return { ok: true, value: read.data };
     const failed = httpErrorSchema.safeParse(said);
-    const detail = failed.success ? `${failed.data.error} ${failed.data.detail ?? ''}`.trim() : '';
+    const detail = failed.success ? httpErrorText(failed.data) : '';
     // Another server says "not found" too, only not in these words.
     const trouble = failed.success ? (TROUBLES[answer.status] ?? 'refused') : 'no server';
     return { ok: false, trouble, detail };

@@ -35,7 +35,10 @@ export function KeepingForm({ line, onChanged }: Props) {
     forgetOwnClass(id);
     location.hash = hrefOf({ page: 'classes' });
   };
-  const choices = [...new Set<number>([...DAYS, retentionDays])].sort((a, b) => a - b);
+  const sinceMs = closedMs ?? openedMs;
+  // What has passed already would delete it at once, and arrow keys go through every choice.
+  const left = DAYS.filter((days) => sinceMs + days * DAY_MS > Date.now());
+  const choices = [...new Set<number>([...left, retentionDays])].sort((a, b) => a - b);
   return (
     <section className="results-keeping" aria-labelledby="results-keeping-title">
       <h2 id="results-keeping-title">{say('teach-results.keeping')}</h2>
@@ -44,14 +47,14 @@ export function KeepingForm({ line, onChanged }: Props) {
         <select value={retentionDays} onChange={({ target }) => void keep(Number(target.value))}>
           {choices.map((days) => (
             <option key={days} value={days}>
-              {say('teach-results.days', { count: days })}
+              {days === 1 ? say('teach-results.day') : say('teach-results.days', { count: days })}
             </option>
           ))}
         </select>
       </label>
       <p className="quiet">
         {say('teach-results.keeping.until', {
-          when: whenText((closedMs ?? openedMs) + retentionDays * DAY_MS),
+          when: whenText(sinceMs + retentionDays * DAY_MS),
         })}
       </p>
       <SureButton

@@ -31,15 +31,17 @@ export function useResults(id: string): ResultsNow {
   }, [again]);
   const [judging, setJudging] = useState(false);
   const waiting = asked?.ok === true ? asked.value.waiting : 0;
+  /** At the close the server judges by itself. */
+  const isClosed = asked?.ok === true && asked.value.line.phase === 'closed';
   useEffect(() => {
-    if (!judging) return;
     if (waiting === 0) {
       setJudging(false);
       return;
     }
+    if (!judging && !isClosed) return;
     const timer = setInterval(again, AGAIN_MS);
     return () => clearInterval(timer);
-  }, [judging, waiting, again]);
+  }, [judging, isClosed, waiting, again]);
   const judge = useCallback(() => {
     setJudging(true);
     void askToJudge(id).then(again);

@@ -111,7 +111,7 @@ export function createLink(ways: WaysTaken, end: LinkEnd): Link {
     tries += 1;
     stopTimer();
     timer = setTimeout(connect, waitBefore(tries, ways.random()));
-    if (phase === 'live') turn('away');
+    if (phase === 'live' || phase === 'connecting') turn('away');
   }
 
   function stop(gone: Gone | null): void {

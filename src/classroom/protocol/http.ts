@@ -55,4 +55,18 @@ export const changeClassSchema = z.strictObject({ retentionDays });
 export const httpErrorSchema = z.object({
   error: z.string(),
   detail: z.string().optional(),
+  /** Where in what was sent, and what is wrong there. */
+  params: z
+    .object({
+      where: z.string().optional(),
+      detail: z.string().optional(),
+      trouble: z.string().optional(),
+    })
+    .optional(),
 });
+
+/** What was refused, where and why, as far as it is told. */
+export function httpErrorText({ error, detail, params }: z.infer<typeof httpErrorSchema>): string {
+  const parts = [error, params?.where, params?.trouble, params?.detail ?? detail];
+  return parts.filter(Boolean).join(', ');
+}

@@ -4,6 +4,8 @@ import { MOST_ACTS, MOST_DESK } from './bounds.ts';
 import { timeS, word } from './entry-schema.ts';
 
 const count = z.number().int().min(0);
+/** The last moment that can be written down as a date of four-figure years, ms since 1970. */
+const LAST_MS = 253_402_300_799_999;
 
 /** Checked by the engine's tables where the engine is. */
 const actSchema = z.looseObject({ t: timeS, type: word });
@@ -29,7 +31,7 @@ const headFields = {
   /** Of the run at `headS`; null where it is not known yet, and in a quiz. */
   hash: z.string().max(200).nullable(),
   setupHash: z.string().max(200),
-  startedMs: z.number().min(0),
+  startedMs: z.number().min(0).max(LAST_MS),
   /** Number of the last class entry that was applied to it. */
   applied: count,
 };

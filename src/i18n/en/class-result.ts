@@ -35,6 +35,7 @@ export const classResult = {
   'class-result.column.refused': 'not believed (1) or in order (0)',
   'class-result.column.remarks': 'remarks',
 
+  'class-result.not-handed-in': 'Not handed in; begun {when}',
   'class-result.outcome': '{percent} %',
   'class-result.outcome.none': 'not scored',
   'class-result.found.by-readings': 'Found by readings',

@@ -151,8 +151,8 @@ export const classroom = {
   'class.error.poll-is-over': 'The question is over; answers are no longer taken.',
   'class.error.acts-not-understood': 'The server does not understand what was to be done.',
   'class.error.cannot-be-saved-now':
-    'The server cannot save just now. What you did is kept here and told again.',
-  'class.error.server-stops': 'The server is stopping. This page comes back by itself.',
+    'The server cannot save just now. Nothing done here is lost; try again in a moment.',
+  'class.error.server-stops': 'The server is stopping. Try again in a moment.',
   'class.error.not-reached':
     'No class is reached at this address. Open the page at the address that your instructor shows, and look whether this device is on the same network.',
   'class.error.seat-taken-elsewhere': 'The seat is in use on another device.',

@@ -82,7 +82,8 @@ export const teachClass = {
   'teach-class.invite.qr': 'Code for cameras: {address}',
   'teach-class.invite.go': 'Open in a browser',
   'teach-class.invite.code': 'and type the code',
-  'teach-class.invite.network': 'The device must be on the same network as this one.',
+  'teach-class.invite.network':
+    'The device must reach that address: as a rule it is on the same network as this one.',
   'teach-class.shut': 'Shut',
 
   'teach-class.stage.plant': 'The plant',

@@ -40,6 +40,7 @@ export const teachResults = {
   'teach-results.saved': 'Saved as {file}.',
   'teach-results.keeping': 'How long it is kept',
   'teach-results.keeping.days': 'Keep the class for',
+  'teach-results.day': '1 day',
   'teach-results.days': '{count} days',
   'teach-results.keeping.until': 'It is deleted by the server on {when}.',
   'teach-results.delete': 'Delete the class now …',

@@ -119,7 +119,8 @@ export const classResultSchema = judgedPartsSchema.extend({
   /** Which try of the seat, 1 the first. */
   attempt: z.number().int().min(1),
   startedISO: instant,
-  handedInISO: instant,
+  /** Null where it was never handed in and was judged as it stood. */
+  handedInISO: instant.nullable(),
 });
 export type ClassResult = z.infer<typeof classResultSchema>;
 

@@ -105,26 +105,26 @@ function attemptOf(
       ...headOfStatement(own, [name, ...parts]),
       verb: verb(name),
       object: exerciseActivity(result, settings, words),
-      result: resultOf(result, startedISO, handedInISO),
+      result: resultOf(result),
       context: {
         registration: idOfName(`${settings.homepage}/registrations/${path}`),
         platform: PLATFORM,
         language: LANGUAGE,
       },
-      timestamp: handedInISO,
+      timestamp: handedInISO ?? startedISO,
     },
     settings,
     words,
   );
 }
 
-function resultOf(result: ClassResult, startedISO: string, handedInISO: string): XapiResult {
-  const { outcome, finished, parts, conduct, remarks } = result;
+function resultOf(result: ClassResult): XapiResult {
+  const { startedISO, handedInISO, outcome, finished, parts, conduct, remarks } = result;
   const success = successOf(result);
   return {
     ...(success === null ? {} : { success }),
     completion: finished,
-    ...durationOf(startedISO, handedInISO),
+    ...(handedInISO === null ? {} : durationOf(startedISO, handedInISO)),
     ...(outcome === null ? {} : { score: { scaled: outcome, raw: outcome, min: 0, max: 1 } }),
     extensions: {
       [extension('found')]: parts.found,

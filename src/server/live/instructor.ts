@@ -9,6 +9,9 @@ import { say } from './say.ts';
 import type { Handlers } from './serve-messages.ts';
 import { watch } from './watching.ts';
 
+/** The pages tell what they did last after they have heard of the close. */
+const JUDGED_AFTER_MS = 3000;
+
 /** Seat 0 is the one plant. */
 const ONE_PLANT = 0;
 
@@ -18,7 +21,7 @@ export function instructorHandlers(live: Live, socket: Socket, one: LiveClass): 
     since: ({ n }) => entriesSince(one, n),
     async say({ key, entry }) {
       const said = await say(live, one, key, entry);
-      if (said.ok && entry.type === 'close') void judgeAll(live, one);
+      if (said.ok && entry.type === 'close') judgeSoon(live, one);
       return said;
     },
     watch: ({ seat }) => watch(live, socket, one, seat),
@@ -38,4 +41,11 @@ export function instructorHandlers(live: Live, socket: Socket, one: LiveClass): 
       return undefined;
     },
   };
+}
+
+function judgeSoon(live: Live, one: LiveClass): void {
+  setTimeout(() => {
+    // What is left then is judged when results are asked for.
+    if (!live.stopping()) void judgeAll(live, one);
+  }, JUDGED_AFTER_MS).unref();
 }

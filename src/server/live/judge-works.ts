@@ -35,7 +35,7 @@ function placeOf({ what, seat, work }: SeatTask): ClassPlace {
     what: { kind, id, title, plant },
     attempt: work.attempt,
     startedISO: new Date(work.startedMs).toISOString(),
-    handedInISO: new Date(seat.handedInMs ?? work.startedMs).toISOString(),
+    handedInISO: seat.handedInMs === null ? null : new Date(seat.handedInMs).toISOString(),
   };
 }
 

@@ -64,11 +64,14 @@ export function practicePages(
 
 /** Needs the catalogues `class-result` and `conduct`. */
 export function practiceLine(result: ClassResult, whenOf: (iso: string) => string): PracticeLine {
-  const { what, attempt, parts, conduct, remarks, missed } = result;
+  const { what, attempt, startedISO, handedInISO, parts, conduct, remarks, missed } = result;
   const { title } = what;
   return {
     exercise: attempt > 1 ? say('class-result.attempt', { title, attempt }) : title,
-    when: whenOf(result.handedInISO),
+    when:
+      handedInISO === null
+        ? say('class-result.not-handed-in', { when: whenOf(startedISO) })
+        : whenOf(handedInISO),
     outcome: outcomeWords(result.outcome),
     how: howWords(result),
     minutes:

@@ -166,7 +166,7 @@ describe('work that is handed in', () => {
     }
     await expect.poll(() => judged).toEqual([1]);
     await instructor.ask('say', { key: newKey(), entry: { type: 'close' } });
-    await expect.poll(() => server.store.results(opened.id)).toHaveLength(2);
+    await expect.poll(() => server.store.results(opened.id), { timeout: 15_000 }).toHaveLength(2);
     expect(judged).toEqual([1, 2]);
   });
 });
