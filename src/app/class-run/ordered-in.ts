@@ -23,9 +23,9 @@ export function orderedIn(
     entry.acts.forEach((act, place) => {
       const text = textOf(act);
       const at = left.findIndex((one) => one.text === text);
-      if (at < 0) return;
-      const [{ atS }] = left.splice(at, 1) as [{ atS: number }];
-      ordered.push({ n: entry.n, act: place, atS });
+      for (const { atS } of left.splice(at, at < 0 ? 0 : 1)) {
+        ordered.push({ n: entry.n, act: place, atS });
+      }
     });
   }
   return ordered;
