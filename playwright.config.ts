@@ -11,8 +11,8 @@ export default defineConfig({
   outputDir: 'test-results',
   forbidOnly: process.env.CI !== undefined,
   retries: 0,
-  // As many as the small machine of CI has cores; no test measures time.
-  workers: 2,
+  // One at a time: a page draws with all that the small machine of CI has.
+  workers: 1,
   timeout: 90_000,
   // A slow machine must not fail a test.
   expect: { timeout: 15_000 },

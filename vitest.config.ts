@@ -4,8 +4,9 @@ import { libraryPlugin } from './src/cli/house/library-plugin.ts';
 
 const root = fileURLToPath(new URL('.', import.meta.url));
 
-/** Plain functions over plain data: their files may share a process, and what it has loaded. */
+/** Functions over what they are given: their files may share a process, and what it has loaded. */
 const SHARING = [
+  'app',
   'bench',
   'diagnosis',
   'engine',
@@ -34,6 +35,7 @@ export default defineConfig({
     env: { TZ: 'UTC' },
     setupFiles: ['tests/house/silent-console.ts', 'tests/house/all-messages.ts'],
     restoreMocks: true,
+    unstubGlobals: true,
     // Left to itself it keeps a core free, which is half of a small machine.
     maxWorkers: '100%',
     // A hung test must end; a slow machine must not fail one.

@@ -33,6 +33,9 @@ function hashOfRecord(seat: ReturnType<typeof startOfClass>): string {
   return run.hash();
 }
 
+/** Many runs from their start, each several times. */
+const LONG_MS = 180_000;
+
 describe('a seat', () => {
   it('waits for the begin, runs at the speed that is said, and stands still while it is frozen', async () => {
     const seat = startOfClass();
@@ -183,55 +186,59 @@ describe('a seat', () => {
     expect(seat.session.meterUses().map(({ tool }) => tool)).toEqual(['flue-gas analyser']);
   });
 
-  it('has everything once in the end, wherever its page was killed and whenever it heard', async () => {
-    await fc.assert(
-      fc.asyncProperty(
-        fc.array(anySaying(), { minLength: 3, maxLength: 10 }),
-        fc.array(
-          fc.record({
-            hears: fc.integer({ min: 0, max: 3 }),
-            tenths: fc.integer({ min: 0, max: 4 }),
-            end: fc.constantFrom('goes on', 'goes on', 'is closed', 'is killed'),
-          }),
-          { minLength: 6, maxLength: 10 },
+  it(
+    'has everything once in the end, wherever its page was killed and whenever it heard',
+    async () => {
+      await fc.assert(
+        fc.asyncProperty(
+          fc.array(anySaying(), { minLength: 3, maxLength: 10 }),
+          fc.array(
+            fc.record({
+              hears: fc.integer({ min: 0, max: 3 }),
+              tenths: fc.integer({ min: 0, max: 4 }),
+              end: fc.constantFrom('goes on', 'goes on', 'is closed', 'is killed'),
+            }),
+            { minLength: 6, maxLength: 10 },
+          ),
+          async (said, happens) => {
+            const all = entriesOf(START, BEGIN, runAt(8), ...said);
+            const seat = startOfClass();
+            let heard = 0;
+            for (const { hears, tenths, end } of happens) {
+              heard = Math.min(all.length, heard + hears);
+              seat.hear(all.slice(0, heard));
+              await seat.live(tenths / 10);
+              if (end !== 'goes on') seat.reload({ saves: end === 'is closed' });
+            }
+            seat.hear(all);
+            await seat.live(1);
+            seat.hear([...all, { n: all.length + 1, atMs: 0, ...FREEZE }]);
+            await seat.live(0.3);
+            expect(seat.session.store.read().failure).toBeNull();
+            expect(seat.work.ofClass.applied).toBe(all.length + 1);
+            // Each act of each entry that no rewind cut off is in the log, once and in order.
+            const { ordered } = seat.work.ofClass;
+            const loads = ordered.map(({ n }) => {
+              const entry = all.find((one) => one.n === n);
+              return entry?.type === 'do' ? entry.acts[0]?.load : undefined;
+            });
+            const log = seat.log().filter(({ type }) => type === 'set-load');
+            expect(log.map((act) => (act.type === 'set-load' ? act.load : null))).toEqual(loads);
+            seat.work.saveNow();
+            expect(hashOfRecord(seat)).toBe(seat.work.state.read().record?.hash);
+            // Those since the last rewind cannot have been cut off.
+            const lastBack = all.findLast(({ type }) => type === 'rewind by')?.n ?? 0;
+            const since = all
+              .filter(({ n, type }) => n > lastBack && type === 'do')
+              .map(({ n }) => n);
+            expect(ordered.map(({ n }) => n).filter((n) => n > lastBack)).toEqual(since);
+          },
         ),
-        async (said, happens) => {
-          const all = entriesOf(START, BEGIN, runAt(8), ...said);
-          const seat = startOfClass();
-          let heard = 0;
-          for (const { hears, tenths, end } of happens) {
-            heard = Math.min(all.length, heard + hears);
-            seat.hear(all.slice(0, heard));
-            await seat.live(tenths / 10);
-            if (end !== 'goes on') seat.reload({ saves: end === 'is closed' });
-          }
-          seat.hear(all);
-          await seat.live(1);
-          seat.hear([...all, { n: all.length + 1, atMs: 0, ...FREEZE }]);
-          await seat.live(0.3);
-          expect(seat.session.store.read().failure).toBeNull();
-          expect(seat.work.ofClass.applied).toBe(all.length + 1);
-          // Each act of each entry that no rewind cut off is in the log, once and in order.
-          const { ordered } = seat.work.ofClass;
-          const loads = ordered.map(({ n }) => {
-            const entry = all.find((one) => one.n === n);
-            return entry?.type === 'do' ? entry.acts[0]?.load : undefined;
-          });
-          const log = seat.log().filter(({ type }) => type === 'set-load');
-          expect(log.map((act) => (act.type === 'set-load' ? act.load : null))).toEqual(loads);
-          seat.work.saveNow();
-          expect(hashOfRecord(seat)).toBe(seat.work.state.read().record?.hash);
-          // Those since the last rewind cannot have been cut off.
-          const lastBack = all.findLast(({ type }) => type === 'rewind by')?.n ?? 0;
-          const since = all
-            .filter(({ n, type }) => n > lastBack && type === 'do')
-            .map(({ n }) => n);
-          expect(ordered.map(({ n }) => n).filter((n) => n > lastBack)).toEqual(since);
-        },
-      ),
-      { numRuns: 8, seed: 31 },
-    );
-  });
+        { numRuns: 8, seed: 31 },
+      );
+    },
+    LONG_MS,
+  );
 });
 
 describe('work at a job that is cut', () => {
