@@ -39,8 +39,8 @@ export function ResultsTable({ results }: { readonly results: readonly ClassResu
         <table className="results-table">
           <thead>
             <tr>
-              <th scope="col">{say('class-result.column.seat')}</th>
-              <th scope="col">{say('class-result.column.nickname')}</th>
+              <th scope="col">{say('class-result.record.seat')}</th>
+              <th scope="col">{say('class-result.record.learner')}</th>
               <th scope="col">{say('teach-results.handed-in')}</th>
               <th scope="col">{say('class-result.record.outcome')}</th>
               <th scope="col">{say('class-result.record.how')}</th>
