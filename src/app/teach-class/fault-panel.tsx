@@ -22,6 +22,7 @@ export function FaultPanel() {
   }
   return (
     <>
+      <p className="caution">{say('app.caution.faults')}</p>
       <FaultsStanding faults={faults} />
       <WaitingActs />
       <div className="fault-search">

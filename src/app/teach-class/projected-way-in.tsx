@@ -24,6 +24,9 @@ export function ProjectedWayIn({ client }: { readonly client: ProjectorClient })
           <span aria-hidden="true">{codeText(code)}</span>
         </dd>
       </dl>
+      <p className="caution">
+        <strong>{say('app.caution.short')}</strong> {say('app.caution.front')}
+      </p>
     </div>
   );
 }
