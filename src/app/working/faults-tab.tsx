@@ -29,6 +29,7 @@ export function FaultsTab() {
           </ul>
         </details>
       ))}
+      <p className="caution">{say('app.caution.faults')}</p>
     </div>
   );
 }
